@@ -1,0 +1,19 @@
+package longbough.shared.trait;
+
+import java.util.Locale;
+
+/** Whether the canopy is renewed each spring. */
+public enum LeafHabit {
+  DECIDUOUS,
+  EVERGREEN;
+
+  /** The word used in data files and on pages, e.g. {@code ring porous}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** The constant for a word of the data files. */
+  public static LeafHabit of(String word) {
+    return valueOf(word.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_'));
+  }
+}
