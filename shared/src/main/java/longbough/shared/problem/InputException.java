@@ -1,6 +1,7 @@
 package longbough.shared.problem;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Input that cannot be used; carries every problem found, so that they are reported together. */
 public final class InputException extends RuntimeException {
@@ -9,7 +10,7 @@ public final class InputException extends RuntimeException {
   private final transient List<Problem> problems;
 
   public InputException(List<Problem> problems) {
-    super(problems.size() + " problem(s) in the input");
+    super(problems.stream().map(Problem::message).collect(Collectors.joining("\n")));
     this.problems = List.copyOf(problems);
   }
 
