@@ -1,0 +1,15 @@
+package longbough.runner.cli;
+
+import java.util.List;
+
+/** The one list of commands, in the order in which {@code --help} shows them. */
+final class Subcommands {
+
+  private static final List<Subcommand> ALL = List.of();
+
+  private Subcommands() {}
+
+  static List<Subcommand> all() {
+    return ALL;
+  }
+}
