@@ -26,7 +26,11 @@ class LongboughCommandTest {
     List<Subcommand> commands =
         List.of(
             new Subcommand(
-                "prune", "Prunes.", () -> { throw new AssertionError("made without need"); }));
+                "prune",
+                "Prunes.",
+                () -> {
+                  throw new AssertionError("made without need");
+                }));
     assertThat(run(commands, "--help")).isZero();
     assertThat(out.toString()).contains("Usage: longbough", "prune", "Prunes.");
   }
@@ -71,7 +75,14 @@ class LongboughCommandTest {
             List.of(
                 new Problem("a.yaml", 3, 5, "tree.height_m", "-1", "above 0", "measure again"),
                 new Problem("a.yaml", 9, 1, "years", "\u001b[2Jx", "1 to 500", "")));
-    assertThat(run(one(() -> { throw new CompletionException(input); }), "prune")).isEqualTo(2);
+    assertThat(
+            run(
+                one(
+                    () -> {
+                      throw new CompletionException(input);
+                    }),
+                "prune"))
+        .isEqualTo(2);
     assertThat(err.toString())
         .contains("a.yaml, line 3, column 5: tree.height_m: found -1; allowed: above 0")
         .contains("mend: measure again", "line 9", "\\u001b[2Jx")
@@ -81,7 +92,10 @@ class LongboughCommandTest {
 
   @Test
   void internalErrorIsOneMessageUnlessTraced() {
-    Callable<Integer> failing = () -> { throw new IllegalStateException("ledger open"); };
+    Callable<Integer> failing =
+        () -> {
+          throw new IllegalStateException("ledger open");
+        };
     assertThat(run(one(failing), "prune")).isEqualTo(1);
     assertThat(err.toString()).contains("Internal error", "ledger open", "--trace");
     noStackTrace();
@@ -92,7 +106,9 @@ class LongboughCommandTest {
   @Test
   void failedWriteIsNotCalledInternal() {
     Callable<Integer> failing =
-        () -> { throw new UncheckedIOException(new IOException("No space left on device")); };
+        () -> {
+          throw new UncheckedIOException(new IOException("No space left on device"));
+        };
     assertThat(run(one(failing), "prune")).isEqualTo(1);
     assertThat(err.toString()).contains("Reading or writing failed", "No space left");
     noStackTrace();
