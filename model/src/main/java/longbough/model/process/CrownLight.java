@@ -1,0 +1,27 @@
+package longbough.model.process;
+
+/** Light in the crown on a grid of height layers and radial rings; scratch of one year. */
+public final class CrownLight {
+  public static final int LAYERS = 8;
+  public static final int RINGS = 4;
+  public static final int CELLS = LAYERS * RINGS;
+
+  /** Bottom and top of the grid, and its outer radius, m. */
+  public double bottomM;
+  public double topM;
+  public double radiusM;
+
+  /** Leaf area in each cell, m2 (index {@code layer * RINGS + ring}). */
+  public final double[] leafAreaM2 = new double[CELLS];
+
+  /** Light absorbed per leaf area over light on open flat ground, by cell. */
+  public final double[] lightShare = new double[CELLS];
+
+  /** Cell of each limb zone and each sprout cohort, for look-up. */
+  public final int[] zoneCell = new int[longbough.model.state.Limbs.MAX * longbough.model.state.Limbs.ZONES];
+
+  public final int[] sproutCell = new int[longbough.model.state.Sprouts.MAX];
+
+  /** True when foliage has changed since the light was last computed. */
+  public boolean stale = true;
+}

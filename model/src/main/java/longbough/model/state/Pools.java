@@ -1,0 +1,71 @@
+package longbough.model.state;
+
+import java.util.Arrays;
+
+/**
+ * Carbon that belongs to the whole tree, kg C. Wood and leaves of limbs and sprouts are kept with
+ * them; {@link TreeState#totalKgC()} adds all.
+ */
+public final class Pools {
+  public static final int MAX_LEAF_AGES = 12;
+
+  public double trunkSapwoodKgC;
+  public double trunkHeartwoodKgC;
+  public double coarseRootKgC;
+  public double fineRootKgC;
+
+  /** Non-structural carbohydrate of the whole tree: the reserve. */
+  public double reserveKgC;
+
+  /** Most the living wood can hold (set by the reserve process). */
+  public double reserveCeilingKgC;
+
+  /** What can't be mobilised. */
+  public double reserveFloorKgC;
+
+  /** Carbon set aside this year for wood growth, spent at the year's end. */
+  public double growthBudgetKgC;
+
+  /** Share of the canopy in each age class of leaves, index 0 the youngest; sums to 1. */
+  public final double[] leafAgeShare = new double[MAX_LEAF_AGES];
+
+  /** Share of live foliage cut off in the last twelve months, and not yet answered. */
+  public double recentDose;
+
+  /** Leaf area lost lately over leaf area left: drives the temporary rise of assimilation. */
+  public double compensation;
+
+  /** Reserve over its ceiling, 0 to 1. */
+  public double reserveFraction() {
+    return reserveCeilingKgC > 0 ? Math.min(1, reserveKgC / reserveCeilingKgC) : 0;
+  }
+
+  /** Reserve that can be spent, kg C. */
+  public double mobileKgC() {
+    return Math.max(0, reserveKgC - reserveFloorKgC);
+  }
+
+  public double sumKgC() {
+    return trunkSapwoodKgC + trunkHeartwoodKgC + coarseRootKgC + fineRootKgC + reserveKgC + growthBudgetKgC;
+  }
+
+  public void copyFrom(Pools other) {
+    trunkSapwoodKgC = other.trunkSapwoodKgC;
+    trunkHeartwoodKgC = other.trunkHeartwoodKgC;
+    coarseRootKgC = other.coarseRootKgC;
+    fineRootKgC = other.fineRootKgC;
+    reserveKgC = other.reserveKgC;
+    reserveCeilingKgC = other.reserveCeilingKgC;
+    reserveFloorKgC = other.reserveFloorKgC;
+    growthBudgetKgC = other.growthBudgetKgC;
+    System.arraycopy(other.leafAgeShare, 0, leafAgeShare, 0, MAX_LEAF_AGES);
+    recentDose = other.recentDose;
+    compensation = other.compensation;
+  }
+
+  /** A canopy all of one age. */
+  public void singleLeafAge() {
+    Arrays.fill(leafAgeShare, 0);
+    leafAgeShare[0] = 1;
+  }
+}

@@ -1,0 +1,94 @@
+package longbough.model.state;
+
+/**
+ * Everything the model knows about one tree at one moment: plain arrays, all SI, owned by one thread
+ * and reused from future to future so that the yearly loop allocates nothing.
+ */
+public final class TreeState {
+  /** Simulation year: 0 is the state as measured, 1 the first simulated year. */
+  public int year;
+
+  public final Trunk trunk = new Trunk();
+  public final Limbs limbs = new Limbs();
+  public final Sprouts sprouts = new Sprouts();
+  public final Wounds wounds = new Wounds();
+  public final Pools pools = new Pools();
+  public final Roots roots = new Roots();
+  public final CrownFrame frame = new CrownFrame();
+  public final Sections sections = new Sections();
+  public final Vitality vitality = new Vitality();
+
+  /** Live leaf area with sprouts, one-sided, m2. */
+  public double leafAreaM2() {
+    return limbs.leafAreaM2() + sprouts.leafAreaM2();
+  }
+
+  /** Carbon in all leaves, kg C. */
+  public double leafKgC() {
+    double sum = 0;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      sum += limbs.leafKgC[zone];
+    }
+    for (double leaf : sprouts.leafKgC) {
+      sum += leaf;
+    }
+    return sum;
+  }
+
+  /** All carbon in the tree, dead limbs still attached included, kg C. */
+  public double totalKgC() {
+    double sum = pools.sumKgC() + leafKgC();
+    for (int limb = 0; limb < limbs.count; limb++) {
+      sum += limbs.woodKgC[limb];
+    }
+    for (double wood : sprouts.woodKgC) {
+      sum += wood;
+    }
+    return sum;
+  }
+
+  /** Height of the lowest living limb's attachment, m; the tree's height where none lives. */
+  public double crownBaseM() {
+    double base = trunk.heightM;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb) && limbs.heightM[limb] < base) {
+        base = limbs.heightM[limb];
+      }
+    }
+    return base;
+  }
+
+  /** Height of the tree: the leader, or the highest living limb end or sprout, m. */
+  public double heightM() {
+    double top = trunk.heightM;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb)) {
+        top = Math.max(top, limbs.tipHeightM(limb) + sprouts.lengthM[limb] * sprouts.position[limb]);
+      }
+    }
+    int topCohort = Sprouts.trunkCohort(trunk.heightM);
+    if (!trunk.leaderIntact && sprouts.count[topCohort] > 0) {
+      top = Math.max(top, trunk.heightM + sprouts.lengthM[topCohort]);
+    }
+    return top;
+  }
+
+  /** Live crown length over tree height, 0 to 1. */
+  public double liveCrownRatio() {
+    double height = heightM();
+    return height > 0 ? Math.max(0, (height - crownBaseM()) / height) : 0;
+  }
+
+  public void copyFrom(TreeState other) {
+    year = other.year;
+    trunk.copyFrom(other.trunk);
+    limbs.copyFrom(other.limbs);
+    sprouts.copyFrom(other.sprouts);
+    wounds.copyFrom(other.wounds);
+    pools.copyFrom(other.pools);
+    roots.copyFrom(other.roots);
+    frame.copyFrom(other.frame);
+    sections.copyFrom(other.sections);
+    vitality.copyFrom(other.vitality);
+  }
+}

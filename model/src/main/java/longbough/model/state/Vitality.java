@@ -1,0 +1,52 @@
+package longbough.model.state;
+
+/** Whether the tree lives, and what is remembered about its recent years. */
+public final class Vitality {
+  public boolean alive = true;
+  public CauseOfDeath cause = CauseOfDeath.NONE;
+
+  /** Simulation year of death, or {@link Integer#MAX_VALUE}. */
+  public int deathYear = Integer.MAX_VALUE;
+
+  /** Condition as rated at the start, 0 (dying) to 1 (excellent). */
+  public double startCondition = 1;
+
+  /** Yearly probability of stem, limb-union and root failure, as the strength process left it. */
+  public double stemFailureProbability;
+
+  public double limbFailureProbability;
+  public double uprootingProbability;
+
+  /** Yearly probability that any of the three happens. */
+  public double failureProbability;
+
+  /** Station with the least strength against its load. */
+  public int worstStation;
+
+  public double worstDecayAreaFraction;
+  public double worstStrengthLoss;
+  public double worstWallRatio = 1;
+
+  /** Maintenance that could not be met this year, kg C. */
+  public double unmetMaintenanceKgC;
+
+  /** This year's share of foliage eaten. */
+  public double defoliation;
+
+  public void copyFrom(Vitality other) {
+    alive = other.alive;
+    cause = other.cause;
+    deathYear = other.deathYear;
+    startCondition = other.startCondition;
+    stemFailureProbability = other.stemFailureProbability;
+    limbFailureProbability = other.limbFailureProbability;
+    uprootingProbability = other.uprootingProbability;
+    failureProbability = other.failureProbability;
+    worstStation = other.worstStation;
+    worstDecayAreaFraction = other.worstDecayAreaFraction;
+    worstStrengthLoss = other.worstStrengthLoss;
+    worstWallRatio = other.worstWallRatio;
+    unmetMaintenanceKgC = other.unmetMaintenanceKgC;
+    defoliation = other.defoliation;
+  }
+}

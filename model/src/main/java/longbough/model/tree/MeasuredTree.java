@@ -1,0 +1,46 @@
+package longbough.model.tree;
+
+import java.util.List;
+
+/**
+ * A tree as an arborist measured it, SI units; a value that is not given is {@link Double#NaN}.
+ *
+ * @param dbhM trunk diameter at 1.3 m
+ * @param heightM height
+ * @param crownBaseM height of the lowest living limb
+ * @param spreadM crown diameter by direction as twice the reach north, east, south, west
+ * @param condition 0 (dying) to 1 (excellent)
+ * @param cavities known cavities or decay columns
+ * @param oldWounds open or closed wounds known from before
+ * @param rootPlateLost share of the root plate lost, 0 to 1
+ * @param limbs limb inventory; empty where the limbs are to be reconstructed
+ */
+public record MeasuredTree(
+    double dbhM,
+    double heightM,
+    double crownBaseM,
+    double[] spreadM,
+    double condition,
+    List<KnownCavity> cavities,
+    List<OldWound> oldWounds,
+    double rootPlateLost,
+    List<MeasuredLimb> limbs) {
+
+  /**
+   * Decay found at the start.
+   *
+   * @param heightM height of its middle
+   * @param lengthM extent along the trunk
+   * @param soundWallM least sound wall
+   * @param bearingDeg compass bearing of the opening or thinnest wall
+   * @param openWidthM width of an opening, 0 for a closed column
+   */
+  public record KnownCavity(double heightM, double lengthM, double soundWallM, double bearingDeg, double openWidthM) {}
+
+  /** A wound from earlier: its height, cut diameter, age, bearing and what is still open. */
+  public record OldWound(double heightM, double cutDiameterM, double ageYears, double bearingDeg, double openWidthM) {}
+
+  /** One limb of an inventory; height and diameter are needed, the rest may be NaN. */
+  public record MeasuredLimb(
+      double heightM, double baseDiameterM, double lengthM, double bearingDeg, double insertionDeg, boolean dead) {}
+}
