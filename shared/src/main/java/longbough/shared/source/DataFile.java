@@ -35,7 +35,7 @@ public final class DataFile {
     List<DataRow> rows = new ArrayList<>();
     boolean first = true;
     try (CsvReader<CsvRecord> reader = CsvReader.builder().skipEmptyLines(true)
-        .allowMissingFields(true).allowExtraFields(true).ofCsvRecord(text)) {
+        .allowMissingFields(true).allowExtraFields(true).allowUnclosedQuote(false).ofCsvRecord(text)) {
       for (CsvRecord row : reader) {
         int line = (int) row.getStartingLineNumber();
         if (first) {

@@ -51,6 +51,7 @@ class DataFileTest {
     List<String> header = ParameterReader.HEADER;
     assertThatThrownBy(() -> DataFile.parse("a.csv", "name,value\n", header)).hasMessageContaining("a.csv, line 1: found header");
     assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "x,1\n", header)).hasMessageContaining("a.csv, line 2: found 2 fields");
+    assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "\"x", header)).hasMessageContaining("check the quotes");
     assertThatThrownBy(() -> DataFile.parse("a.csv", "", header)).hasMessageContaining("an empty file");
     assertThatThrownBy(() -> DataFile.rows("longbough/none.csv", header)).hasMessageContaining("no such file");
   }

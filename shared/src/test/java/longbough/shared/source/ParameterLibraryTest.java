@@ -3,6 +3,8 @@ package longbough.shared.source;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ParameterLibraryTest {
@@ -29,6 +31,18 @@ class ParameterLibraryTest {
       assertThat(entry.key()).matches("[a-z][a-z0-9-]*");
       assertThat(entry.text()).as(entry.key()).hasSizeGreaterThan(20);
     });
+  }
+
+  @Test
+  void aWorkCitedByTwoGroupsHasOneText() {
+    Map<String, String> texts = new HashMap<>();
+    for (String group : DataFile.index("longbough/bibliography/index.txt")) {
+      for (DataRow row : DataFile.rows("longbough/bibliography/" + group + ".csv", Bibliography.HEADER)) {
+        String earlier = texts.putIfAbsent(row.text("key"), row.text("text"));
+        assertThat(row.text("text")).as(row.text("key") + " in " + row.file())
+            .isEqualTo(earlier == null ? row.text("text") : earlier);
+      }
+    }
   }
 
   @Test
