@@ -1,8 +1,6 @@
 package longbough.runner.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
 import picocli.CommandLine;
@@ -36,7 +34,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
   /** A command that threw: bad input, a disk or network that failed, or a mistake of ours. */
   @Override
   public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
-    PrintWriter err = command.getErr();
+    return report(failure, command.getErr());
+  }
+
+  /** Says what failed in one message; also for errors, which the command line library lets pass. */
+  int report(Throwable failure, PrintWriter err) {
     InputException input = cause(failure, InputException.class);
     if (input != null) {
       for (Problem problem : input.problems()) {
@@ -44,28 +46,15 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
       }
       return ExitCode.BAD_INPUT;
     }
-    err.println(PrintableText.of(headline(failure)));
+    err.println(PrintableText.of(Breakdown.of(failure).message()));
     if (root.trace()) {
       failure.printStackTrace(err);
-    } else {
-      err.println("  mend: run again with --trace to see where it arose");
     }
     err.flush();
     return ExitCode.FAILED;
   }
 
-  private static String headline(Exception failure) {
-    UncheckedIOException unchecked = cause(failure, UncheckedIOException.class);
-    IOException io = unchecked == null ? cause(failure, IOException.class) : unchecked.getCause();
-    if (io != null) {
-      return "Reading or writing failed: " + io.getClass().getSimpleName() + ": " + io.getMessage();
-    }
-    return "Internal error, please report it: "
-        + failure.getClass().getSimpleName()
-        + (failure.getMessage() == null ? "" : ": " + failure.getMessage());
-  }
-
-  private static <T extends Throwable> T cause(Throwable failure, Class<T> type) {
+  static <T extends Throwable> T cause(Throwable failure, Class<T> type) {
     int depth = 0;
     for (Throwable at = failure; at != null && depth < 50; at = at.getCause(), depth++) {
       if (type.isInstance(at)) {

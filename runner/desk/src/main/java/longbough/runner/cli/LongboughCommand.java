@@ -43,6 +43,16 @@ public final class LongboughCommand implements Callable<Integer> {
     throw new ParameterException(spec.commandLine(), "Which command? None was given.");
   }
 
+  /** Runs one command line and returns its exit code; nothing is thrown. */
+  static int run(CommandLine line, String... args) {
+    try {
+      return line.execute(args);
+    } catch (Error error) {
+      LongboughCommand root = line.getCommand();
+      return new Failures(root).report(error, line.getErr());
+    }
+  }
+
   /** The root command with its subcommands; only those that the arguments name are really made. */
   public static CommandLine commandLine(String... args) {
     return commandLine(Subcommands.all(), args);

@@ -12,6 +12,6 @@ public final class Main {
     // Numbers and dates must read the same on every machine, whatever its locale.
     Locale.setDefault(Locale.ENGLISH);
     System.setProperty("java.awt.headless", "true");
-    System.exit(LongboughCommand.commandLine(args).execute(args));
+    System.exit(LongboughCommand.run(LongboughCommand.commandLine(args), args));
   }
 }

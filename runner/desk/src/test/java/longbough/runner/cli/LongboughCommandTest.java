@@ -115,6 +115,27 @@ class LongboughCommandTest {
   }
 
   @Test
+  void errorsOfTheMachineAreExplained() {
+    assertThat(run(one(throwing(new OutOfMemoryError("Java heap space"))), "prune")).isEqualTo(1);
+    assertThat(err.toString()).contains("Out of memory", "--members");
+    noStackTrace();
+    Error fonts =
+        new InternalError(new RuntimeException("Fontconfig head is null, check your fonts"));
+    assertThat(run(one(throwing(fonts)), "prune")).isEqualTo(1);
+    assertThat(err.toString()).contains("no font", "fonts-dejavu-core");
+    noStackTrace();
+    assertThat(run(one(throwing(new StackOverflowError())), "prune")).isEqualTo(1);
+    assertThat(err.toString()).contains("Internal error", "StackOverflowError", "--trace");
+    noStackTrace();
+  }
+
+  private static Callable<Integer> throwing(Error error) {
+    return () -> {
+      throw error;
+    };
+  }
+
+  @Test
   void argumentsAreNeverReadFromAFile() {
     assertThat(run(List.of(), "@pom.xml")).isEqualTo(2);
     assertThat(err.toString()).contains("@pom.xml");
@@ -128,7 +149,8 @@ class LongboughCommandTest {
     out.getBuffer().setLength(0);
     err.getBuffer().setLength(0);
     CommandLine line = LongboughCommand.commandLine(commands, args);
-    return line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(args);
+    line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true));
+    return LongboughCommand.run(line, args);
   }
 
   private static List<Subcommand> one(Callable<Integer> work) {
