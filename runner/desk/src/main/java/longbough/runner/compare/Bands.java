@@ -1,0 +1,47 @@
+package longbough.runner.compare;
+
+import longbough.model.history.History;
+import longbough.model.history.YearColumn;
+
+/** Bands over the futures of one regime. */
+public final class Bands {
+
+  private Bands() {}
+
+  /** Band of a yearly measure; see {@link Living} for how a dead tree counts. */
+  public static Band of(RegimeResult result, YearColumn column, int years) {
+    History[] members = result.members();
+    double[][] byYear = new double[years + 1][members.length];
+    for (int year = 0; year <= years; year++) {
+      for (int member = 0; member < members.length; member++) {
+        byYear[year][member] = Living.value(members[member], column, year);
+      }
+    }
+    return Band.of(byYear);
+  }
+
+  /** Share of futures in which the tree lives, by year. */
+  public static double[] survival(RegimeResult result, int years) {
+    double[] share = new double[years + 1];
+    for (int year = 0; year <= years; year++) {
+      for (History member : result.members()) {
+        share[year] += Living.alive(member, year) ? 1 : 0;
+      }
+      share[year] /= result.members().length;
+    }
+    return share;
+  }
+
+  /** Band of the cost up to and with each year, discounted. */
+  public static Band cumulativeCost(RegimeResult result, int years, double discountRate) {
+    History[] members = result.members();
+    double[][] byYear = new double[years + 1][members.length];
+    for (int member = 0; member < members.length; member++) {
+      double[] sums = Cost.cumulative(members[member], years, discountRate);
+      for (int year = 0; year <= years; year++) {
+        byYear[year][member] = sums[year];
+      }
+    }
+    return Band.of(byYear);
+  }
+}
