@@ -5,7 +5,8 @@ import java.util.List;
 /** The one list of commands, in the order in which {@code --help} shows them. */
 final class Subcommands {
 
-  private static final List<Subcommand> ALL = List.of();
+  private static final List<Subcommand> ALL = List.of(
+      new Subcommand("species", "Lists the species library, or shows one species with its sources.", SpeciesCommand::new));
 
   private Subcommands() {}
 
