@@ -71,7 +71,7 @@ final class SpeciesReader {
       Basis basis = ParameterReader.basis(row);
       sources.add(name.replace('_', ' ') + ": " + basis.label()
           + (row.blank("source") ? "" : " [" + row.text("source") + "]")
-          + (row.blank("note") ? "" : " " + row.text("note")));
+          + (row.blank("note") ? "" : ". " + row.text("note")));
     }
     SpeciesTraits traits = new SpeciesTraits(id, word("scientific_name").text("value"),
         list("common_names"), word("family").text("value"),

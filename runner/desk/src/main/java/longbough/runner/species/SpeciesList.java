@@ -1,7 +1,6 @@
 package longbough.runner.species;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,7 +11,7 @@ import longbough.shared.trait.SpeciesTraits;
 public final class SpeciesList {
 
   private static final List<String> HEADINGS =
-      List.of("id", "common name", "scientific name", "walls off decay", "sprouts");
+      List.of("id", "common name", "scientific name", "compartmentalization", "sprouts");
 
   private final SpeciesLibrary library;
 
@@ -29,7 +28,7 @@ public final class SpeciesList {
     }
     List<Integer> widths = widths(kinds);
     List<String> lines = new ArrayList<>();
-    new LinkedHashMap<>(kinds).forEach((kind, rows) -> {
+    kinds.forEach((kind, rows) -> {
       lines.add(kind);
       lines.add(line(HEADINGS, widths));
       rows.forEach(row -> lines.add(line(row, widths)));

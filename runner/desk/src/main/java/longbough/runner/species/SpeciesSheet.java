@@ -32,7 +32,7 @@ public final class SpeciesSheet {
     head();
     for (TraitSection section : TraitSection.values()) {
       List<Sourced> rows = tree.numbers().rows().stream()
-          .filter(row -> TraitSection.of(bare(row)) == section).toList();
+          .filter(row -> TraitSection.of(TraitLabel.bare(row)) == section).toList();
       if (!rows.isEmpty()) {
         lines.add("");
         lines.add(section.title());
@@ -49,7 +49,7 @@ public final class SpeciesSheet {
     also("also called ", tree.commonNames().subList(Math.min(1, tree.commonNames().size()), tree.commonNames().size()));
     also("found under ", entry.synonyms());
     lines.addAll(Wrap.text(tree.leafType().word() + ", " + tree.leafHabit().word() + ", "
-        + tree.woodAnatomy().word() + " wood; walls off decay: " + tree.compartmentClass().word()
+        + tree.woodAnatomy().word() + " wood; compartmentalization: " + tree.compartmentClass().word()
         + "; sprouts: " + SproutingWord.of(tree.value("sprout_readiness")), 0));
     tree.classSources().forEach(line -> lines.addAll(Wrap.text(line, 2)));
     lines.add("");
@@ -76,9 +76,8 @@ public final class SpeciesSheet {
   }
 
   private String figures(Sourced row) {
-    String unit = row.unit().equals("1") ? "" : " " + row.unit();
-    StringBuilder line = new StringBuilder(bare(row).replace('_', ' ')).append(": ")
-        .append(number(row.value())).append(unit).append(" (").append(number(row.range().low()))
+    StringBuilder line = new StringBuilder(TraitLabel.of(row)).append(": ")
+        .append(number(row.value())).append(TraitLabel.unit(row)).append(" (").append(number(row.range().low()))
         .append(" to ").append(number(row.range().high())).append("), ").append(row.basis().label());
     if (!row.citation().isEmpty()) {
       cited.add(row.citation());
@@ -104,10 +103,6 @@ public final class SpeciesSheet {
         lines.addAll(Wrap.text(work.note(), NOTE_INDENT));
       }
     }
-  }
-
-  private static String bare(Sourced row) {
-    return row.name().substring(row.name().indexOf('.') + 1);
   }
 
   private static String number(double value) {

@@ -36,12 +36,20 @@ class SpeciesCommandTest {
   void showsEveryNumberOfOneSpeciesWithBasisAndSource() {
     assertThat(run("species", "Littleleaf linden")).isZero();
     String sheet = out.toString();
-    assertThat(sheet).contains("Tilia cordata (Malvaceae)").contains("walls off decay: strong")
-        .containsPattern("leaf life years: 1 year .*published \\[wright2004\\], group")
+    assertThat(sheet).contains("Tilia cordata (Malvaceae)").contains("compartmentalization: strong")
+        .containsPattern("leaf life: 1 year .*published \\[wright2004\\], group")
         .containsPattern("woundwood vigour: 0\\.4 .*\\[tavankar2017\\], drawn")
         .contains("[urbantrees2016] McPherson");
     SpeciesLibrary.load().get("tilia-cordata").numbers().rows().forEach(row ->
-        assertThat(sheet).contains("  " + row.name().replace("species.", "").replace('_', ' ') + ": "));
+        assertThat(sheet).contains("  " + TraitLabel.of(row) + ": "));
+  }
+
+  @Test
+  void namesReadWithoutTheirUnit() {
+    assertThat(SpeciesLibrary.load().get("salix").numbers().rows()).extracting(TraitLabel::of)
+        .contains("crown diameter max", "leaf mass per area", "photosynthetic capacity", "leaf out temperature",
+            "modulus of rupture", "deadwood retention", "insertion angle", "bud bank per limb")
+        .doesNotHaveDuplicates();
   }
 
   @Test
