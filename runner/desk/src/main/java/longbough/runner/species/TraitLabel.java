@@ -27,14 +27,12 @@ final class TraitLabel {
     return name.replace('_', ' ');
   }
 
-  /** The unit as printed after a value: nothing for a plain number, a plural for counts of years. */
+  /** The unit as printed after a value, in letters that every terminal has; nothing for a plain number. */
   static String unit(Sourced row) {
     return switch (row.unit()) {
       case "1" -> "";
       case "year" -> row.value() == 1 ? " year" : " years";
-      case "degC" -> " °C";
-      case "deg" -> "°";
-      default -> " " + row.unit().replace("m2", "m²").replace("m3", "m³").replace("umol", "µmol").replace("1/", "per ");
+      default -> " " + row.unit().replace("1/", "per ");
     };
   }
 }
