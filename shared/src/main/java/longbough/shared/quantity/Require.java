@@ -14,7 +14,8 @@ public final class Require {
 
   public static double notNegative(String name, double value, String unit) {
     if (!(value >= 0) || Double.isInfinite(value)) {
-      throw new IllegalArgumentException(name + " must not be below 0 " + unit + ", found " + value);
+      throw new IllegalArgumentException(
+          name + " must not be below 0 " + unit + ", found " + value);
     }
     return value;
   }

@@ -1,5 +1,5 @@
 /**
- * Ranges, and checks that return the value they checked.
- * They refuse NaN and name the quantity, its unit and its limit.
+ * Ranges, and checks that return the value they checked. They refuse NaN and name the quantity, its
+ * unit and its limit.
  */
 package longbough.shared.quantity;

@@ -35,12 +35,14 @@ public final class Bibliography {
     return new Bibliography(map);
   }
 
-  // The same work may be cited by several groups: the first entry stands (a test compares the texts).
+  // The same work may be cited by several groups: the first entry stands (a test compares the
+  // texts).
   private static void add(Map<String, Citation> map, DataRow row) {
     if (row.blank("key") || row.blank("text")) {
       throw row.wrong("key", "a row without key or text", "both", "fill in both");
     }
-    map.putIfAbsent(row.text("key"), new Citation(row.text("key"), row.text("text"), row.text("note")));
+    map.putIfAbsent(
+        row.text("key"), new Citation(row.text("key"), row.text("text"), row.text("note")));
   }
 
   public boolean has(String key) {
@@ -51,7 +53,8 @@ public final class Bibliography {
   public Citation citation(String key) {
     Citation entry = byKey.get(key);
     if (entry == null) {
-      throw new IllegalArgumentException("no source with the key '" + key + "' in the bibliography files");
+      throw new IllegalArgumentException(
+          "no source with the key '" + key + "' in the bibliography files");
     }
     return entry;
   }

@@ -21,8 +21,11 @@ public final class DataFile {
 
   /** The lines of an index file; blank lines and lines that start with {@code #} are skipped. */
   public static List<String> index(String resource) {
-    return text(resource).lines().map(String::strip)
-        .filter(line -> !line.isEmpty() && !line.startsWith("#")).toList();
+    return text(resource)
+        .lines()
+        .map(String::strip)
+        .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+        .toList();
   }
 
   /** The rows of a file on the class path, whose first line must be the given header. */
@@ -34,8 +37,13 @@ public final class DataFile {
   public static List<DataRow> parse(String file, String text, List<String> header) {
     List<DataRow> rows = new ArrayList<>();
     boolean first = true;
-    try (CsvReader<CsvRecord> reader = CsvReader.builder().skipEmptyLines(true)
-        .allowMissingFields(true).allowExtraFields(true).allowUnclosedQuote(false).ofCsvRecord(text)) {
+    try (CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .skipEmptyLines(true)
+            .allowMissingFields(true)
+            .allowExtraFields(true)
+            .allowUnclosedQuote(false)
+            .ofCsvRecord(text)) {
       for (CsvRecord row : reader) {
         int line = (int) row.getStartingLineNumber();
         if (first) {
@@ -46,25 +54,41 @@ public final class DataFile {
         }
       }
     } catch (CsvParseException e) {
-      throw problem(file, 0, "text that is not comma-separated values: " + e.getMessage(), "", "check the quotes");
+      throw problem(
+          file,
+          0,
+          "text that is not comma-separated values: " + e.getMessage(),
+          "",
+          "check the quotes");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     if (first) {
-      throw problem(file, 1, "an empty file", String.join(",", header), "start the file with this header");
+      throw problem(
+          file, 1, "an empty file", String.join(",", header), "start the file with this header");
     }
     return rows;
   }
 
-  private static void requireHeader(String file, int line, List<String> found, List<String> header) {
+  private static void requireHeader(
+      String file, int line, List<String> found, List<String> header) {
     if (!found.equals(header)) {
-      throw problem(file, line, "header " + String.join(",", found), String.join(",", header), "use this header");
+      throw problem(
+          file,
+          line,
+          "header " + String.join(",", found),
+          String.join(",", header),
+          "use this header");
     }
   }
 
   private static DataRow row(String file, int line, List<String> found, List<String> header) {
     if (found.size() != header.size()) {
-      throw problem(file, line, found.size() + " fields", header.size() + " fields",
+      throw problem(
+          file,
+          line,
+          found.size() + " fields",
+          header.size() + " fields",
           "put text that holds a comma between double quotes");
     }
     Map<String, String> fields = new LinkedHashMap<>();
@@ -74,7 +98,8 @@ public final class DataFile {
     return new DataRow(file, line, fields);
   }
 
-  private static InputException problem(String file, int line, String found, String allowed, String mend) {
+  private static InputException problem(
+      String file, int line, String found, String allowed, String mend) {
     return new InputException(List.of(new Problem(file, line, 0, "", found, allowed, mend)));
   }
 

@@ -32,7 +32,11 @@ public record DataRow(String file, int line, Map<String, String> fields) {
       value = Double.NaN;
     }
     if (Double.isNaN(value) || Double.isInfinite(value)) {
-      throw wrong(column, "'" + text + "'", "a plain number such as 0.25", "write a number with a decimal point");
+      throw wrong(
+          column,
+          "'" + text + "'",
+          "a plain number such as 0.25",
+          "write a number with a decimal point");
     }
     return value;
   }

@@ -30,8 +30,11 @@ public final class ParameterLibrary {
       for (DataRow row : rows) {
         String other = groupOf.putIfAbsent(row.text("name"), group);
         if (other != null && !other.equals(group)) {
-          throw row.wrong("name", "'" + row.text("name") + "', which stands in " + other + ".csv too",
-              "each name in one file", "remove one of the two rows");
+          throw row.wrong(
+              "name",
+              "'" + row.text("name") + "', which stands in " + other + ".csv too",
+              "each name in one file",
+              "remove one of the two rows");
         }
       }
       all.addAll(ParameterReader.read(rows));

@@ -8,7 +8,9 @@ import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
 import longbough.shared.quantity.Range;
 
-/** Turns rows of a parameter file into sourced numbers and refuses those that are not well founded. */
+/**
+ * Turns rows of a parameter file into sourced numbers and refuses those that are not well founded.
+ */
 public final class ParameterReader {
 
   /** The header of every parameter file. */
@@ -27,8 +29,11 @@ public final class ParameterReader {
         result.add(sourced(row));
         Integer earlier = lines.putIfAbsent(row.text("name"), row.line());
         if (earlier != null) {
-          throw row.wrong("name", "'" + row.text("name") + "' again (first on line " + earlier + ")",
-              "each name once in a file", "remove one of the two rows");
+          throw row.wrong(
+              "name",
+              "'" + row.text("name") + "' again (first on line " + earlier + ")",
+              "each name once in a file",
+              "remove one of the two rows");
         }
       } catch (InputException e) {
         problems.addAll(e.problems());
@@ -42,7 +47,8 @@ public final class ParameterReader {
 
   private static Sourced sourced(DataRow row) {
     if (!row.text("name").matches("[a-z][a-z0-9_]*(\\.[a-z][a-z0-9_]*)+")) {
-      throw row.wrong("name", "'" + row.text("name") + "'", "group.lower_case_words", "mend the name");
+      throw row.wrong(
+          "name", "'" + row.text("name") + "'", "group.lower_case_words", "mend the name");
     }
     if (row.blank("unit")) {
       throw row.wrong("unit", "nothing", "a unit, or 1 for a plain number", "add the unit");
@@ -50,15 +56,25 @@ public final class ParameterReader {
     double value = row.number("value");
     Range range = range(row, value);
     Basis basis = basis(row);
-    return new Sourced(row.text("name"), value, row.text("unit"), range, sampled(row), basis,
-        row.text("source"), row.text("note"));
+    return new Sourced(
+        row.text("name"),
+        value,
+        row.text("unit"),
+        range,
+        sampled(row),
+        basis,
+        row.text("source"),
+        row.text("note"));
   }
 
   private static Range range(DataRow row, double value) {
     double low = row.number("low");
     double high = row.number("high");
     if (!(low <= value && value <= high)) {
-      throw row.wrong("value", row.text("value"), low + " to " + high + " (the row's own range)",
+      throw row.wrong(
+          "value",
+          row.text("value"),
+          low + " to " + high + " (the row's own range)",
           "mend the value or the range");
     }
     return new Range(low, high);
@@ -68,7 +84,9 @@ public final class ParameterReader {
     return switch (row.text("sampled")) {
       case "yes" -> true;
       case "no" -> false;
-      default -> throw row.wrong("sampled", "'" + row.text("sampled") + "'", "yes or no", "write yes or no");
+      default ->
+          throw row.wrong(
+              "sampled", "'" + row.text("sampled") + "'", "yes or no", "write yes or no");
     };
   }
 
@@ -78,11 +96,17 @@ public final class ParameterReader {
     try {
       basis = Basis.of(row.text("basis"));
     } catch (IllegalArgumentException e) {
-      throw row.wrong("basis", "'" + row.text("basis") + "'",
-          "published, common practice, from memory, assumption or calibrated", "choose one of them");
+      throw row.wrong(
+          "basis",
+          "'" + row.text("basis") + "'",
+          "published, common practice, from memory, assumption or calibrated",
+          "choose one of them");
     }
     if (basis == Basis.PUBLISHED && row.blank("source")) {
-      throw row.wrong("source", "nothing", "a bibliography key for a published value",
+      throw row.wrong(
+          "source",
+          "nothing",
+          "a bibliography key for a published value",
           "add the key, or say 'from memory'");
     }
     if (basis == Basis.ASSUMPTION && row.blank("note")) {

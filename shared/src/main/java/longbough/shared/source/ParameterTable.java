@@ -34,7 +34,8 @@ public final class ParameterTable {
   public Sourced get(String name) {
     Sourced row = byName.get(name);
     if (row == null) {
-      throw new IllegalArgumentException("no parameter named '" + name + "' in the parameter files");
+      throw new IllegalArgumentException(
+          "no parameter named '" + name + "' in the parameter files");
     }
     return row;
   }

@@ -6,7 +6,8 @@ import longbough.shared.quantity.Range;
  * A number that travels with its name, unit, plausible range, basis and source, so that a sweep can
  * turn any of them blindly and a report can say what a verdict rests on.
  *
- * @param name dotted name, e.g. {@code light.extinction_coefficient} or {@code species.leaf_mass_per_area_kg_m2}
+ * @param name dotted name, e.g. {@code light.extinction_coefficient} or {@code
+ *     species.leaf_mass_per_area_kg_m2}
  * @param value the value used unless a sweep or a future replaces it
  * @param unit unit as printed, {@code 1} for a plain number
  * @param range plausible range; futures draw from it where {@code sampled}
@@ -28,7 +29,15 @@ public record Sourced(
   public Sourced {
     if (!(value >= range.low() && value <= range.high())) {
       throw new IllegalArgumentException(
-          name + " = " + value + " " + unit + " lies outside its range " + range.low() + " to " + range.high());
+          name
+              + " = "
+              + value
+              + " "
+              + unit
+              + " lies outside its range "
+              + range.low()
+              + " to "
+              + range.high());
     }
   }
 

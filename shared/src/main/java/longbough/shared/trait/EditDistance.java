@@ -6,7 +6,9 @@ package longbough.shared.trait;
  */
 final class EditDistance {
 
-  /** Longer text is cut: nobody mistypes a name of that length, and the work grows with the square. */
+  /**
+   * Longer text is cut: nobody mistypes a name of that length, and the work grows with the square.
+   */
   private static final int LONGEST = 100;
 
   private EditDistance() {}

@@ -44,13 +44,18 @@ public final class SpeciesLibrary {
     return read.computeIfAbsent(id, SpeciesReader::read);
   }
 
-  /** The species whose id, scientific name, English name or synonym this is; case, hyphens and accents aside. */
+  /**
+   * The species whose id, scientific name, English name or synonym this is; case, hyphens and
+   * accents aside.
+   */
   public Optional<SpeciesTraits> find(String idOrName) {
     String wanted = plain(idOrName);
     if (wanted.isEmpty()) {
       return Optional.empty();
     }
-    return ids.stream().filter(id -> plain(id).equals(wanted)).findFirst()
+    return ids.stream()
+        .filter(id -> plain(id).equals(wanted))
+        .findFirst()
         .or(() -> ids.stream().filter(id -> names(id).contains(wanted)).findFirst())
         .map(this::get);
   }
@@ -60,12 +65,19 @@ public final class SpeciesLibrary {
     String wanted = plain(text);
     return ids.stream()
         .map(id -> Map.entry(id, distance(wanted, id)))
-        .sorted(Map.Entry.<String, Integer>comparingByValue().thenComparing(Comparator.comparing(Map.Entry::getKey)))
-        .limit(n).map(Map.Entry::getKey).toList();
+        .sorted(
+            Map.Entry.<String, Integer>comparingByValue()
+                .thenComparing(Comparator.comparing(Map.Entry::getKey)))
+        .limit(n)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private int distance(String wanted, String id) {
-    return names(id).stream().mapToInt(name -> EditDistance.between(wanted, name)).min().orElseThrow();
+    return names(id).stream()
+        .mapToInt(name -> EditDistance.between(wanted, name))
+        .min()
+        .orElseThrow();
   }
 
   private List<String> names(String id) {
@@ -81,6 +93,9 @@ public final class SpeciesLibrary {
   /** Lower case letters and single spaces only; the hybrid sign becomes x. */
   static String plain(String text) {
     String bare = Normalizer.normalize(text.replace('×', 'x'), Normalizer.Form.NFD);
-    return bare.toLowerCase(Locale.ROOT).replaceAll("\\p{M}", "").replaceAll("[^a-z0-9]+", " ").strip();
+    return bare.toLowerCase(Locale.ROOT)
+        .replaceAll("\\p{M}", "")
+        .replaceAll("[^a-z0-9]+", " ")
+        .strip();
   }
 }

@@ -20,9 +20,17 @@ final class SpeciesReader {
   static final String FOLDER = "longbough/species/";
 
   /** Rows that say who the species is and where it belongs; every other row is a number. */
-  private static final List<String> WORDS = List.of(
-      "group", "scientific_name", "common_names", "synonyms", "family",
-      "leaf_type", "leaf_habit", "wood_anatomy", "compartment_class");
+  private static final List<String> WORDS =
+      List.of(
+          "group",
+          "scientific_name",
+          "common_names",
+          "synonyms",
+          "family",
+          "leaf_type",
+          "leaf_habit",
+          "wood_anatomy",
+          "compartment_class");
 
   private static final int DEEPEST_GROUP = 4;
 
@@ -50,7 +58,11 @@ final class SpeciesReader {
     for (DataRow row : wordRows) {
       if (row.text("name").equals("group")) {
         if (depth == DEEPEST_GROUP) {
-          throw row.wrong("group", "'" + row.text("value") + "'", "a short chain of groups", "groups name each other in a ring");
+          throw row.wrong(
+              "group",
+              "'" + row.text("value") + "'",
+              "a short chain of groups",
+              "groups name each other in a ring");
         }
         add(FOLDER + "groups/" + row.text("value") + ".csv", row.text("value"), depth + 1);
       }
@@ -69,15 +81,25 @@ final class SpeciesReader {
     for (String name : List.of("leaf_type", "leaf_habit", "wood_anatomy", "compartment_class")) {
       DataRow row = word(name);
       Basis basis = ParameterReader.basis(row);
-      sources.add(name.replace('_', ' ') + ": " + basis.label()
-          + (row.blank("source") ? "" : " [" + row.text("source") + "]")
-          + (row.blank("note") ? "" : ". " + row.text("note")));
+      sources.add(
+          name.replace('_', ' ')
+              + ": "
+              + basis.label()
+              + (row.blank("source") ? "" : " [" + row.text("source") + "]")
+              + (row.blank("note") ? "" : ". " + row.text("note")));
     }
-    SpeciesTraits traits = new SpeciesTraits(id, word("scientific_name").text("value"),
-        list("common_names"), word("family").text("value"),
-        enumerated("leaf_type", LeafType::of), enumerated("leaf_habit", LeafHabit::of),
-        enumerated("wood_anatomy", WoodAnatomy::of),
-        enumerated("compartment_class", CompartmentClass::of), numbers, List.copyOf(sources));
+    SpeciesTraits traits =
+        new SpeciesTraits(
+            id,
+            word("scientific_name").text("value"),
+            list("common_names"),
+            word("family").text("value"),
+            enumerated("leaf_type", LeafType::of),
+            enumerated("leaf_habit", LeafHabit::of),
+            enumerated("wood_anatomy", WoodAnatomy::of),
+            enumerated("compartment_class", CompartmentClass::of),
+            numbers,
+            List.copyOf(sources));
     List<String> synonyms = words.containsKey("synonyms") ? list("synonyms") : List.of();
     return new SpeciesEntry(traits, word("group").text("value"), synonyms, Map.copyOf(origins));
   }
@@ -85,14 +107,25 @@ final class SpeciesReader {
   private DataRow word(String name) {
     DataRow row = words.get(name);
     if (row == null) {
-      throw new InputException(List.of(new longbough.shared.problem.Problem(FOLDER + id + ".csv", 0, 0, name,
-          "nothing", "one row in the species or its group", "add the row")));
+      throw new InputException(
+          List.of(
+              new longbough.shared.problem.Problem(
+                  FOLDER + id + ".csv",
+                  0,
+                  0,
+                  name,
+                  "nothing",
+                  "one row in the species or its group",
+                  "add the row")));
     }
     return row;
   }
 
   private List<String> list(String name) {
-    return Arrays.stream(word(name).text("value").split(";")).map(String::strip).filter(s -> !s.isEmpty()).toList();
+    return Arrays.stream(word(name).text("value").split(";"))
+        .map(String::strip)
+        .filter(s -> !s.isEmpty())
+        .toList();
   }
 
   private <T> T enumerated(String name, Function<String, T> of) {
@@ -100,7 +133,8 @@ final class SpeciesReader {
     try {
       return of.apply(row.text("value"));
     } catch (IllegalArgumentException e) {
-      throw row.wrong(name, "'" + row.text("value") + "'", "a word of this class", "see another species file");
+      throw row.wrong(
+          name, "'" + row.text("value") + "'", "a word of this class", "see another species file");
     }
   }
 }

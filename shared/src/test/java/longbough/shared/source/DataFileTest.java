@@ -27,7 +27,10 @@ class DataFileTest {
 
   @Test
   void namesFileAndLineOfEveryMistake() {
-    assertThatThrownBy(() -> read("""
+    assertThatThrownBy(
+            () ->
+                read(
+                    """
         light.k,half,1,0.4,0.6,yes,from memory,,
         light.m,0.5,1,0.6,0.7,yes,from memory,,
         light.n,0.5,1,0.4,0.6,perhaps,from memory,,
@@ -38,21 +41,34 @@ class DataFileTest {
         light.s,0.5,,0.4,0.6,no,from memory,,
         light.t,0.5,1,0.4,0.6,no,from memory,,
         light.t,0.5,1,0.4,0.6,no,from memory,,
-        """)).isInstanceOfSatisfying(InputException.class, e -> {
-          assertThat(e.problems()).extracting(p -> p.line()).containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 11);
-          assertThat(e.problems()).extracting(p -> p.field()).containsExactly(
-              "value", "value", "sampled", "basis", "source", "note", "value", "unit", "name");
-          assertThat(e).hasMessageContaining("some.csv, line 2");
-        });
+        """))
+        .isInstanceOfSatisfying(
+            InputException.class,
+            e -> {
+              assertThat(e.problems())
+                  .extracting(p -> p.line())
+                  .containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 11);
+              assertThat(e.problems())
+                  .extracting(p -> p.field())
+                  .containsExactly(
+                      "value", "value", "sampled", "basis", "source", "note", "value", "unit",
+                      "name");
+              assertThat(e).hasMessageContaining("some.csv, line 2");
+            });
   }
 
   @Test
   void refusesAnotherHeaderAShortRowAnOpenQuoteAndAnEmptyFile() {
     List<String> header = ParameterReader.HEADER;
-    assertThatThrownBy(() -> DataFile.parse("a.csv", "name,value\n", header)).hasMessageContaining("a.csv, line 1: found header");
-    assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "x,1\n", header)).hasMessageContaining("a.csv, line 2: found 2 fields");
-    assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "\"x", header)).hasMessageContaining("check the quotes");
-    assertThatThrownBy(() -> DataFile.parse("a.csv", "", header)).hasMessageContaining("an empty file");
-    assertThatThrownBy(() -> DataFile.rows("longbough/none.csv", header)).hasMessageContaining("no such file");
+    assertThatThrownBy(() -> DataFile.parse("a.csv", "name,value\n", header))
+        .hasMessageContaining("a.csv, line 1: found header");
+    assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "x,1\n", header))
+        .hasMessageContaining("a.csv, line 2: found 2 fields");
+    assertThatThrownBy(() -> DataFile.parse("a.csv", HEADER + "\"x", header))
+        .hasMessageContaining("check the quotes");
+    assertThatThrownBy(() -> DataFile.parse("a.csv", "", header))
+        .hasMessageContaining("an empty file");
+    assertThatThrownBy(() -> DataFile.rows("longbough/none.csv", header))
+        .hasMessageContaining("no such file");
   }
 }

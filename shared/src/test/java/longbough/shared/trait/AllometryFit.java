@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Ordinary least squares of ln y = a + b ln x over the trees of a selection; residual standard
- * deviation with n - 2 degrees of freedom. Trees thinner than 5 cm and younger than 3 years are left
- * out: they are nursery stock.
+ * deviation with n - 2 degrees of freedom. Trees thinner than 5 cm and younger than 3 years are
+ * left out: they are nursery stock.
  */
 record AllometryFit(int n, double intercept, double slope, double residualSd) {
 
@@ -17,13 +17,14 @@ record AllometryFit(int n, double intercept, double slope, double residualSd) {
   static AllometryFit of(AllometrySelection selection, List<NamedCsvRecord> trees) {
     boolean age = selection.quantity().equals("dbh_age");
     String x = age ? "age_yr" : "dbh_cm";
-    String y = switch (selection.quantity()) {
-      case "height" -> "height_m";
-      case "crown_diameter" -> "crown_diameter_m";
-      case "leaf_area" -> "leaf_area_m2";
-      case "dbh_age" -> "dbh_cm";
-      default -> throw new IllegalArgumentException(selection.quantity());
-    };
+    String y =
+        switch (selection.quantity()) {
+          case "height" -> "height_m";
+          case "crown_diameter" -> "crown_diameter_m";
+          case "leaf_area" -> "leaf_area_m2";
+          case "dbh_age" -> "dbh_cm";
+          default -> throw new IllegalArgumentException(selection.quantity());
+        };
     List<double[]> points = new ArrayList<>();
     for (NamedCsvRecord tree : trees) {
       double across = number(tree, x);
@@ -43,7 +44,8 @@ record AllometryFit(int n, double intercept, double slope, double residualSd) {
     double xy = points.stream().mapToDouble(p -> (p[0] - meanX) * (p[1] - meanY)).sum();
     double slope = xy / xx;
     double intercept = meanY - slope * meanX;
-    double left = points.stream().mapToDouble(p -> p[1] - intercept - slope * p[0]).map(d -> d * d).sum();
+    double left =
+        points.stream().mapToDouble(p -> p[1] - intercept - slope * p[0]).map(d -> d * d).sum();
     return new AllometryFit(n, intercept, slope, Math.sqrt(left / (n - 2)));
   }
 

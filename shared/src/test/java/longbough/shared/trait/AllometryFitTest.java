@@ -21,7 +21,8 @@ class AllometryFitTest {
   @Test
   void theCommittedCoefficientsAreThoseOfTheData() throws IOException {
     Optional<Path> file = UrbanTrees.file();
-    assumeTrue(file.isPresent(), "skipped: the folder of open data with urban-trees.csv is not at hand");
+    assumeTrue(
+        file.isPresent(), "skipped: the folder of open data with urban-trees.csv is not at hand");
     List<NamedCsvRecord> trees = UrbanTrees.read(file.get());
     for (AllometrySelection selection : AllometrySelection.all()) {
       AllometryFit fit = AllometryFit.of(selection, trees);
@@ -29,8 +30,12 @@ class AllometryFitTest {
       assertThat(fit.n()).as(what).isGreaterThanOrEqualTo(25);
       Sourced intercept = row(selection, "_ln_intercept");
       assertThat(intercept.value()).as(what).isCloseTo(fit.intercept(), within(ROUNDING));
-      assertThat(row(selection, "_ln_slope").value()).as(what).isCloseTo(fit.slope(), within(ROUNDING));
-      assertThat(row(selection, "_residual_sd").value()).as(what).isCloseTo(fit.residualSd(), within(ROUNDING));
+      assertThat(row(selection, "_ln_slope").value())
+          .as(what)
+          .isCloseTo(fit.slope(), within(ROUNDING));
+      assertThat(row(selection, "_residual_sd").value())
+          .as(what)
+          .isCloseTo(fit.residualSd(), within(ROUNDING));
       assertThat(intercept.note()).as(what).contains("n = " + fit.n() + ",");
     }
   }
@@ -40,14 +45,21 @@ class AllometryFitTest {
     List<AllometrySelection> selections = AllometrySelection.all();
     for (String id : SpeciesLibrary.load().ids()) {
       for (String quantity : List.of("height", "crown_diameter", "leaf_area", "dbh_age")) {
-        boolean fitted = selections.stream().anyMatch(s -> s.id().equals(id) && s.quantity().equals(quantity));
-        Sourced slope = SpeciesLibrary.load().get(id).numbers().get("species." + quantity + "_ln_slope");
-        assertThat(slope.citation().equals("urbantrees2016")).as(id + " " + quantity).isEqualTo(fitted);
+        boolean fitted =
+            selections.stream().anyMatch(s -> s.id().equals(id) && s.quantity().equals(quantity));
+        Sourced slope =
+            SpeciesLibrary.load().get(id).numbers().get("species." + quantity + "_ln_slope");
+        assertThat(slope.citation().equals("urbantrees2016"))
+            .as(id + " " + quantity)
+            .isEqualTo(fitted);
       }
     }
   }
 
   private static Sourced row(AllometrySelection selection, String part) {
-    return SpeciesLibrary.load().get(selection.id()).numbers().get("species." + selection.quantity() + part);
+    return SpeciesLibrary.load()
+        .get(selection.id())
+        .numbers()
+        .get("species." + selection.quantity() + part);
   }
 }

@@ -16,25 +16,38 @@ import longbough.shared.source.DataRow;
  * @param withoutSteepCities whether the cities of another leaf area method are left out
  */
 record AllometrySelection(
-    String id, String quantity, List<String> species, List<String> climates, List<String> types,
+    String id,
+    String quantity,
+    List<String> species,
+    List<String> climates,
+    List<String> types,
     boolean withoutSteepCities) {
 
   /**
-   * Cities whose leaf area rises with the power 2.6 to 2.9 of dbh in broadleaves where the nine others
-   * agree on 1.3 to 1.7: a tree of 15 cm would carry a fifth of the leaf it has elsewhere, which is a
-   * difference of method, not of trees.
+   * Cities whose leaf area rises with the power 2.6 to 2.9 of dbh in broadleaves where the nine
+   * others agree on 1.3 to 1.7: a tree of 15 cm would carry a fifth of the leaf it has elsewhere,
+   * which is a difference of method, not of trees.
    */
-  private static final List<String> STEEP = List.of("Minneapolis, MN", "Albuquerque, NM", "Charleston, SC");
+  private static final List<String> STEEP =
+      List.of("Minneapolis, MN", "Albuquerque, NM", "Charleston, SC");
 
   static List<AllometrySelection> all() {
-    return DataFile.rows("longbough/allometry-selections.csv",
+    return DataFile.rows(
+            "longbough/allometry-selections.csv",
             List.of("id", "quantity", "species", "climates", "types", "without_steep_cities"))
-        .stream().map(AllometrySelection::of).toList();
+        .stream()
+        .map(AllometrySelection::of)
+        .toList();
   }
 
   private static AllometrySelection of(DataRow row) {
-    return new AllometrySelection(row.text("id"), row.text("quantity"), list(row, "species"),
-        list(row, "climates"), list(row, "types"), row.text("without_steep_cities").equals("yes"));
+    return new AllometrySelection(
+        row.text("id"),
+        row.text("quantity"),
+        list(row, "species"),
+        list(row, "climates"),
+        list(row, "types"),
+        row.text("without_steep_cities").equals("yes"));
   }
 
   private static List<String> list(DataRow row, String column) {
@@ -42,7 +55,8 @@ record AllometrySelection(
   }
 
   boolean takes(NamedCsvRecord tree) {
-    return fits(species, tree.getField("species")) && climates.contains(tree.getField("climate"))
+    return fits(species, tree.getField("species"))
+        && climates.contains(tree.getField("climate"))
         && fits(types, tree.getField("type"))
         && !(withoutSteepCities && STEEP.contains(tree.getField("city")));
   }

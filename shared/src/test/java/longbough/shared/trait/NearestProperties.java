@@ -22,7 +22,9 @@ class NearestProperties {
   }
 
   @Property(tries = 200)
-  void oneWrongLetterStillFindsTheSpecies(@ForAll("ids") String id, @ForAll @IntRange(max = 200) int at,
+  void oneWrongLetterStillFindsTheSpecies(
+      @ForAll("ids") String id,
+      @ForAll @IntRange(max = 200) int at,
       @ForAll @CharRange(from = 'a', to = 'z') char letter) {
     StringBuilder text = new StringBuilder(id);
     text.setCharAt(at % id.length(), letter);
@@ -30,20 +32,26 @@ class NearestProperties {
   }
 
   @Property(tries = 100)
-  void alwaysGivesTheNumberAskedForWithoutRepetition(@ForAll @StringLength(max = 300) String text,
-      @ForAll @IntRange(min = 0, max = 60) int n) {
+  void alwaysGivesTheNumberAskedForWithoutRepetition(
+      @ForAll @StringLength(max = 300) String text, @ForAll @IntRange(min = 0, max = 60) int n) {
     List<String> nearest = library.nearest(text, n);
-    assertThat(nearest).hasSize(Math.min(n, library.ids().size())).doesNotHaveDuplicates()
+    assertThat(nearest)
+        .hasSize(Math.min(n, library.ids().size()))
+        .doesNotHaveDuplicates()
         .isEqualTo(library.nearest(text, 100).subList(0, nearest.size()));
   }
 
   @Property
-  void editDistanceIsAMetric(@ForAll @StringLength(max = 12) String a, @ForAll @StringLength(max = 12) String b,
+  void editDistanceIsAMetric(
+      @ForAll @StringLength(max = 12) String a,
+      @ForAll @StringLength(max = 12) String b,
       @ForAll @StringLength(max = 12) String c) {
     assertThat(EditDistance.between(a, a)).isZero();
-    assertThat(EditDistance.between(a, b)).isEqualTo(EditDistance.between(b, a))
+    assertThat(EditDistance.between(a, b))
+        .isEqualTo(EditDistance.between(b, a))
         .isBetween(Math.abs(a.length() - b.length()), Math.max(a.length(), b.length()));
-    assertThat(EditDistance.between(a, c)).isLessThanOrEqualTo(EditDistance.between(a, b) + EditDistance.between(b, c));
+    assertThat(EditDistance.between(a, c))
+        .isLessThanOrEqualTo(EditDistance.between(a, b) + EditDistance.between(b, c));
     assertThat(EditDistance.between(a, b) == 0).isEqualTo(a.equals(b));
   }
 }

@@ -16,7 +16,9 @@ final class UrbanTrees {
 
   private UrbanTrees() {}
 
-  /** The file, from {@code -Dlongbough.data} or from a folder {@code shared/data} beside or above. */
+  /**
+   * The file, from {@code -Dlongbough.data} or from a folder {@code shared/data} beside or above.
+   */
   static Optional<Path> file() {
     String named = System.getProperty("longbough.data");
     if (named != null) {
@@ -24,7 +26,8 @@ final class UrbanTrees {
     }
     return Stream.iterate(Path.of("").toAbsolutePath(), path -> path != null, Path::getParent)
         .map(path -> path.resolve("shared").resolve("data").resolve(NAME))
-        .filter(Files::isRegularFile).findFirst();
+        .filter(Files::isRegularFile)
+        .findFirst();
   }
 
   static List<NamedCsvRecord> read(Path file) throws IOException {

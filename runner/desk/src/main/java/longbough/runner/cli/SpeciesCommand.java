@@ -14,7 +14,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code longbough species}: lists the library; with a name, shows that species and its sources. */
+/**
+ * {@code longbough species}: lists the library; with a name, shows that species and its sources.
+ */
 @Command(name = "species")
 final class SpeciesCommand implements Callable<Integer> {
 
@@ -25,25 +27,38 @@ final class SpeciesCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "SPECIES",
-      description = "Id, scientific name or English name of one species, e.g. tilia-cordata or 'silver birch'.")
+      description =
+          "Id, scientific name or English name of one species, e.g. tilia-cordata or 'silver birch'.")
   private String species;
 
   @Override
   public Integer call() {
     SpeciesLibrary library = SpeciesLibrary.load();
     PrintWriter out = spec.commandLine().getOut();
-    List<String> lines = species == null
-        ? new SpeciesList(library).lines()
-        : new SpeciesSheet(library.entry(found(library).id())).lines();
+    List<String> lines =
+        species == null
+            ? new SpeciesList(library).lines()
+            : new SpeciesSheet(library.entry(found(library).id())).lines();
     lines.forEach(out::println);
     out.flush();
     return ExitCode.OK;
   }
 
   private SpeciesTraits found(SpeciesLibrary library) {
-    return library.find(species).orElseThrow(() -> new InputException(List.of(new Problem("", 0, 0, "species",
-        "'" + species + "', which is not in the library",
-        "an id, scientific name or English name; nearest: " + String.join(", ", library.nearest(species, SUGGESTIONS)),
-        "'longbough species' lists all of them"))));
+    return library
+        .find(species)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    List.of(
+                        new Problem(
+                            "",
+                            0,
+                            0,
+                            "species",
+                            "'" + species + "', which is not in the library",
+                            "an id, scientific name or English name; nearest: "
+                                + String.join(", ", library.nearest(species, SUGGESTIONS)),
+                            "'longbough species' lists all of them"))));
   }
 }

@@ -28,27 +28,35 @@ public final class SpeciesList {
     }
     List<Integer> widths = widths(kinds);
     List<String> lines = new ArrayList<>();
-    kinds.forEach((kind, rows) -> {
-      lines.add(kind);
-      lines.add(line(HEADINGS, widths));
-      rows.forEach(row -> lines.add(line(row, widths)));
-      lines.add("");
-    });
-    lines.add(library.ids().size() + " species and genera. 'longbough species ID' shows one with its sources.");
+    kinds.forEach(
+        (kind, rows) -> {
+          lines.add(kind);
+          lines.add(line(HEADINGS, widths));
+          rows.forEach(row -> lines.add(line(row, widths)));
+          lines.add("");
+        });
+    lines.add(
+        library.ids().size()
+            + " species and genera. 'longbough species ID' shows one with its sources.");
     return lines;
   }
 
   private static String kind(SpeciesTraits tree) {
-    String leaf = switch (tree.leafType()) {
-      case BROADLEAF -> "Broadleaf";
-      case NEEDLE -> "Needle-leaved";
-      case SCALE -> "Scale-leaved";
-    };
+    String leaf =
+        switch (tree.leafType()) {
+          case BROADLEAF -> "Broadleaf";
+          case NEEDLE -> "Needle-leaved";
+          case SCALE -> "Scale-leaved";
+        };
     return leaf + ", " + tree.leafHabit().word() + ", " + tree.woodAnatomy().word() + " wood";
   }
 
   private static List<String> cells(SpeciesTraits tree) {
-    return List.of(tree.id(), tree.commonName(), tree.scientificName(), tree.compartmentClass().word(),
+    return List.of(
+        tree.id(),
+        tree.commonName(),
+        tree.scientificName(),
+        tree.compartmentClass().word(),
         SproutingWord.of(tree.value("sprout_readiness")));
   }
 
@@ -56,7 +64,12 @@ public final class SpeciesList {
     List<Integer> widths = new ArrayList<>();
     for (int column = 0; column < HEADINGS.size(); column++) {
       int at = column;
-      int widest = kinds.values().stream().flatMap(List::stream).mapToInt(row -> row.get(at).length()).max().orElse(0);
+      int widest =
+          kinds.values().stream()
+              .flatMap(List::stream)
+              .mapToInt(row -> row.get(at).length())
+              .max()
+              .orElse(0);
       widths.add(Math.max(HEADINGS.get(column).length(), widest));
     }
     return widths;

@@ -31,8 +31,10 @@ public final class SpeciesSheet {
   public List<String> lines() {
     head();
     for (TraitSection section : TraitSection.values()) {
-      List<Sourced> rows = tree.numbers().rows().stream()
-          .filter(row -> TraitSection.of(TraitLabel.bare(row)) == section).toList();
+      List<Sourced> rows =
+          tree.numbers().rows().stream()
+              .filter(row -> TraitSection.of(TraitLabel.bare(row)) == section)
+              .toList();
       if (!rows.isEmpty()) {
         lines.add("");
         lines.add(section.title());
@@ -46,15 +48,31 @@ public final class SpeciesSheet {
   private void head() {
     lines.add(tree.commonName() + "  " + tree.scientificName() + " (" + tree.family() + ")");
     lines.add("id " + tree.id());
-    also("also called ", tree.commonNames().subList(Math.min(1, tree.commonNames().size()), tree.commonNames().size()));
+    also(
+        "also called ",
+        tree.commonNames()
+            .subList(Math.min(1, tree.commonNames().size()), tree.commonNames().size()));
     also("found under ", entry.synonyms());
-    lines.addAll(Wrap.text(tree.leafType().word() + ", " + tree.leafHabit().word() + ", "
-        + tree.woodAnatomy().word() + " wood; compartmentalization: " + tree.compartmentClass().word()
-        + "; sprouts: " + SproutingWord.of(tree.value("sprout_readiness")), 0));
+    lines.addAll(
+        Wrap.text(
+            tree.leafType().word()
+                + ", "
+                + tree.leafHabit().word()
+                + ", "
+                + tree.woodAnatomy().word()
+                + " wood; compartmentalization: "
+                + tree.compartmentClass().word()
+                + "; sprouts: "
+                + SproutingWord.of(tree.value("sprout_readiness")),
+            0));
     tree.classSources().forEach(line -> lines.addAll(Wrap.text(line, 2)));
     lines.add("");
-    lines.addAll(Wrap.text("Each row: value, unit, plausible range, basis, source. 'group' marks a value of the group "
-        + entry.group() + " or a wider one; 'drawn' marks a value that each future draws within its range.", 0));
+    lines.addAll(
+        Wrap.text(
+            "Each row: value, unit, plausible range, basis, source. 'group' marks a value of the group "
+                + entry.group()
+                + " or a wider one; 'drawn' marks a value that each future draws within its range.",
+            0));
   }
 
   private void also(String lead, List<String> names) {
@@ -76,9 +94,17 @@ public final class SpeciesSheet {
   }
 
   private String figures(Sourced row) {
-    StringBuilder line = new StringBuilder(TraitLabel.of(row)).append(": ")
-        .append(number(row.value())).append(TraitLabel.unit(row)).append(" (").append(number(row.range().low()))
-        .append(" to ").append(number(row.range().high())).append("), ").append(row.basis().label());
+    StringBuilder line =
+        new StringBuilder(TraitLabel.of(row))
+            .append(": ")
+            .append(number(row.value()))
+            .append(TraitLabel.unit(row))
+            .append(" (")
+            .append(number(row.range().low()))
+            .append(" to ")
+            .append(number(row.range().high()))
+            .append("), ")
+            .append(row.basis().label());
     if (!row.citation().isEmpty()) {
       cited.add(row.citation());
       line.append(" [").append(row.citation()).append(']');

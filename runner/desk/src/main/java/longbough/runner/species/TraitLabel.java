@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import longbough.shared.source.Sourced;
 
-/** A trait's name as people read it: without prefix and without the unit, which is printed beside it. */
+/**
+ * A trait's name as people read it: without prefix and without the unit, which is printed beside
+ * it.
+ */
 final class TraitLabel {
 
   private TraitLabel() {}
@@ -27,7 +30,10 @@ final class TraitLabel {
     return name.replace('_', ' ');
   }
 
-  /** The unit as printed after a value, in letters that every terminal has; nothing for a plain number. */
+  /**
+   * The unit as printed after a value, in letters that every terminal has; nothing for a plain
+   * number.
+   */
   static String unit(Sourced row) {
     return switch (row.unit()) {
       case "1" -> "";

@@ -28,7 +28,9 @@ class SpeciesCommandTest {
     for (String id : SpeciesLibrary.load().ids()) {
       assertThat(lines).as(id).filteredOn(line -> line.strip().startsWith(id + " ")).hasSize(1);
     }
-    assertThat(out.toString()).contains("Broadleaf, deciduous, ring porous wood").contains("profusely");
+    assertThat(out.toString())
+        .contains("Broadleaf, deciduous, ring porous wood")
+        .contains("profusely");
     assertThat(lines).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(110));
   }
 
@@ -36,19 +38,32 @@ class SpeciesCommandTest {
   void showsEveryNumberOfOneSpeciesWithBasisAndSource() {
     assertThat(run("species", "Littleleaf linden")).isZero();
     String sheet = out.toString();
-    assertThat(sheet).contains("Tilia cordata (Malvaceae)").contains("compartmentalization: strong")
+    assertThat(sheet)
+        .contains("Tilia cordata (Malvaceae)")
+        .contains("compartmentalization: strong")
         .containsPattern("leaf life: 1 year .*published \\[wright2004\\], group")
         .containsPattern("woundwood vigour: 0\\.4 .*\\[tavankar2017\\], drawn")
         .contains("[urbantrees2016] McPherson");
-    SpeciesLibrary.load().get("tilia-cordata").numbers().rows().forEach(row ->
-        assertThat(sheet).contains("  " + TraitLabel.of(row) + ": "));
+    SpeciesLibrary.load()
+        .get("tilia-cordata")
+        .numbers()
+        .rows()
+        .forEach(row -> assertThat(sheet).contains("  " + TraitLabel.of(row) + ": "));
   }
 
   @Test
   void namesReadWithoutTheirUnit() {
-    assertThat(SpeciesLibrary.load().get("salix").numbers().rows()).extracting(TraitLabel::of)
-        .contains("crown diameter max", "leaf mass per area", "photosynthetic capacity", "leaf out temperature",
-            "modulus of rupture", "deadwood retention", "insertion angle", "bud bank per limb")
+    assertThat(SpeciesLibrary.load().get("salix").numbers().rows())
+        .extracting(TraitLabel::of)
+        .contains(
+            "crown diameter max",
+            "leaf mass per area",
+            "photosynthetic capacity",
+            "leaf out temperature",
+            "modulus of rupture",
+            "deadwood retention",
+            "insertion angle",
+            "bud bank per limb")
         .doesNotHaveDuplicates();
   }
 
@@ -65,7 +80,9 @@ class SpeciesCommandTest {
   void anUnknownSpeciesIsRefusedWithTheNearestNames() {
     assertThat(run("species", "tilia-cordat")).isEqualTo(2);
     assertThat(out.toString()).isEmpty();
-    assertThat(err.toString()).contains("found 'tilia-cordat'").contains("nearest: tilia-cordata")
+    assertThat(err.toString())
+        .contains("found 'tilia-cordat'")
+        .contains("nearest: tilia-cordata")
         .contains("mend: 'longbough species' lists all of them");
   }
 }
