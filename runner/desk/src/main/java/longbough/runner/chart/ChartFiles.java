@@ -1,0 +1,78 @@
+package longbough.runner.chart;
+
+import de.erichseifert.vectorgraphics2d.Document;
+import de.erichseifert.vectorgraphics2d.Processors;
+import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
+import de.erichseifert.vectorgraphics2d.util.PageSize;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** Writes charts as SVG and, at double size, as PNG. */
+public final class ChartFiles {
+  private static final int PIXELS_PER_UNIT = 2;
+
+  private ChartFiles() {}
+
+  public static void write(List<LineChart> charts, Path folder) throws IOException {
+    for (LineChart chart : charts) {
+      Files.write(folder.resolve(chart.file() + ".png"), png(chart));
+      Files.writeString(folder.resolve(chart.file() + ".svg"), svg(chart));
+    }
+  }
+
+  static byte[] png(LineChart chart) throws IOException {
+    BufferedImage image =
+        new BufferedImage(
+            LineChart.WIDTH * PIXELS_PER_UNIT,
+            LineChart.HEIGHT * PIXELS_PER_UNIT,
+            BufferedImage.TYPE_INT_RGB);
+    Graphics2D canvas = image.createGraphics();
+    canvas.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    canvas.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    canvas.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    canvas.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    canvas.scale(PIXELS_PER_UNIT, PIXELS_PER_UNIT);
+    XChartPicture.paint(chart, canvas);
+    canvas.dispose();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+      ImageIO.write(image, "png", stream);
+    }
+    return bytes.toByteArray();
+  }
+
+  static String svg(LineChart chart) throws IOException {
+    VectorGraphics2D canvas = new VectorGraphics2D();
+    XChartPicture.paint(chart, canvas);
+    Document document =
+        Processors.get("svg")
+            .getDocument(canvas.getCommands(), new PageSize(0, 0, LineChart.WIDTH, LineChart.HEIGHT));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    document.writeTo(bytes);
+    return described(bytes.toString(StandardCharsets.UTF_8), chart);
+  }
+
+  // Text is painted as outlines, so that it looks the same everywhere; the words are added for
+  // readers who don't see it.
+  private static String described(String svg, LineChart chart) {
+    int root = svg.indexOf('>', svg.indexOf("<svg")) + 1;
+    return svg.substring(0, root)
+        + "\n  <title>"
+        + SvgChart.escaped(chart.heading())
+        + "</title>\n  <desc>"
+        + SvgChart.escaped(chart.description())
+        + "</desc>"
+        + svg.substring(root);
+  }
+}

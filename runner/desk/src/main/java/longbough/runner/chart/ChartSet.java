@@ -1,0 +1,113 @@
+package longbough.runner.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import longbough.model.history.History;
+import longbough.model.history.VisitRow;
+import longbough.model.history.YearColumn;
+import longbough.runner.compare.Band;
+import longbough.runner.compare.Bands;
+import longbough.runner.compare.Comparison;
+import longbough.runner.compare.Living;
+import longbough.runner.compare.RegimeResult;
+
+/** The charts of a comparison, in the order of the report. */
+public final class ChartSet {
+  private final Comparison comparison;
+
+  private ChartSet(Comparison comparison) {
+    this.comparison = comparison;
+  }
+
+  public static List<LineChart> of(Comparison comparison) {
+    ChartSet set = new ChartSet(comparison);
+    return List.of(
+        set.measure("leaf-area", YearColumn.LEAF_AREA_M2, "Leaf area", "m²"),
+        set.measure("reserve", YearColumn.RESERVE_FRACTION, "Reserve", "% of its ceiling"),
+        set.measure("sprouts", YearColumn.SPROUT_COUNT, "Sprouts", "number"),
+        set.measure("open-wound", YearColumn.OPEN_WOUND_CM2, "Open wound", "cm²"),
+        set.measure(
+            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay at the worst station", "% of section"),
+        set.measure(
+            "wall-ratio",
+            YearColumn.WALL_RATIO,
+            "Residual wall ratio at the worst station",
+            "t/R"),
+        set.survival(),
+        set.cost());
+  }
+
+  private LineChart measure(String file, YearColumn column, String title, String unit) {
+    boolean percent = unit.startsWith("%");
+    List<Line> lines =
+        lines(
+            result -> Bands.of(result, column, comparison.years()),
+            band -> band.median());
+    double highest = lines.stream().mapToDouble(Line::highest).max().orElse(1);
+    boolean share = percent || column == YearColumn.WALL_RATIO;
+    NiceScale scale = share ? NiceScale.share(highest) : NiceScale.upTo(highest);
+    String reading = reading() + (Living.onlyLiving(column) ? "; living trees only" : "; a dead tree counts as 0");
+    return new LineChart(file, title, unit, reading, percent, scale, lines, comparison.years());
+  }
+
+  private LineChart survival() {
+    List<Line> lines = new ArrayList<>();
+    for (int regime = 0; regime < comparison.regimes().size(); regime++) {
+      double[] share = Bands.survival(comparison.regimes().get(regime), comparison.years());
+      lines.add(line(regime, share, null));
+    }
+    return new LineChart(
+        "survival",
+        "Survival",
+        "% of futures in which the tree lives",
+        comparison.members() + " futures; mark: visit",
+        true,
+        new NiceScale(1, 0.25),
+        lines,
+        comparison.years());
+  }
+
+  private LineChart cost() {
+    double rate = comparison.input().crew().discountRate();
+    List<Line> lines =
+        lines(
+            result -> Bands.cumulativeCost(result, comparison.years(), rate),
+            band -> band.median());
+    double highest = lines.stream().mapToDouble(Line::highest).max().orElse(1);
+    return new LineChart(
+        "cost",
+        "Cost up to each year",
+        comparison.input().crew().currency(),
+        reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year",
+        false,
+        NiceScale.upTo(highest),
+        lines,
+        comparison.years());
+  }
+
+  private String reading() {
+    return "Line: median of "
+        + comparison.members()
+        + " futures; band: 90 % of them; mark: visit";
+  }
+
+  private List<Line> lines(Function<RegimeResult, Band> bands, Function<Band, double[]> middle) {
+    List<Line> lines = new ArrayList<>();
+    for (int regime = 0; regime < comparison.regimes().size(); regime++) {
+      Band band = bands.apply(comparison.regimes().get(regime));
+      lines.add(line(regime, middle.apply(band), band));
+    }
+    return lines;
+  }
+
+  private Line line(int regime, double[] middle, Band band) {
+    RegimeResult result = comparison.regimes().get(regime);
+    return new Line(
+        result.name(), RegimeStyle.of(regime), middle, band, visitYears(result.medianFuture()));
+  }
+
+  private static List<Integer> visitYears(History history) {
+    return history.visits().stream().map(VisitRow::year).distinct().sorted().toList();
+  }
+}

@@ -1,0 +1,58 @@
+package longbough.runner.chart;
+
+import java.util.List;
+
+/**
+ * What a chart shows, whoever paints it.
+ *
+ * @param file name of its picture without ending
+ * @param title what is measured
+ * @param unit unit of the values as printed at the axis
+ * @param reading one line that says how to read it
+ * @param percent whether values are shares, shown in per cent
+ * @param scale range and ticks of the values
+ * @param lines the regimes, the reference first
+ * @param years last year of the time axis
+ */
+public record LineChart(
+    String file,
+    String title,
+    String unit,
+    String reading,
+    boolean percent,
+    NiceScale scale,
+    List<Line> lines,
+    int years) {
+
+  static final int WIDTH = 900;
+  static final int HEIGHT = 430;
+  static final String TIME = "Years from now";
+
+  /** A value as it is printed at the axis and at the end of a line. */
+  String text(double value) {
+    double factor = percent ? 100 : 1;
+    return ChartText.value(value * factor, scale.high() * factor) + (percent ? "\u00a0%" : "");
+  }
+
+  String heading() {
+    return unit.isEmpty() ? title : title + ", " + unit;
+  }
+
+  /** What the chart shows in words, for readers who don't see it. */
+  public String description() {
+    StringBuilder text = new StringBuilder(title);
+    text.append(unit.isEmpty() ? "" : " (" + unit + ")").append(" over ").append(years);
+    text.append(years == 1 ? " year." : " years.");
+    for (Line line : lines) {
+      int last = line.lastYear();
+      text.append(' ').append(line.name()).append(": from ").append(text(line.middle()[0]));
+      text.append(" to ").append(text(line.middle()[last]));
+      if (line.band() != null) {
+        text.append(" (").append(text(line.band().low()[last])).append(" to ");
+        text.append(text(line.band().high()[last])).append(" in nine of ten futures)");
+      }
+      text.append(last < years ? " in year " + last + ", after which no tree lives." : ".");
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,163 @@
+package longbough.runner.chart;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Paints a chart as light SVG with real text, title and description, for the report. */
+public final class SvgChart {
+  private static final Frame FRAME = new Frame(64, 66, 222, 50);
+  private static final double MARK_RADIUS = 4.2;
+  private static final int LEFT = 14;
+
+  private final LineChart chart;
+  private final StringBuilder out = new StringBuilder();
+
+  private SvgChart(LineChart chart) {
+    this.chart = chart;
+  }
+
+  public static String of(LineChart chart) {
+    return new SvgChart(chart).paint();
+  }
+
+  private String paint() {
+    String id = "chart-" + chart.file();
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ");
+    out.append(LineChart.WIDTH).append(' ').append(LineChart.HEIGHT);
+    out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id).append("-desc\"");
+    out.append(" font-family=\"'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif\"");
+    out.append(" font-size=\"13\">\n");
+    out.append("<title id=\"").append(id).append("-title\">").append(escaped(chart.heading()));
+    out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
+    out.append(escaped(chart.description())).append("</desc>\n");
+    text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
+    text(LEFT, 45, "fill=\"#555\"", chart.reading());
+    grid();
+    chart.lines().forEach(this::band);
+    chart.lines().forEach(this::line);
+    years();
+    chart.lines().forEach(this::marks);
+    EndLabel.placed(chart, y(chart.scale().high()), y(0)).forEach(this::label);
+    return out.append("</svg>\n").toString();
+  }
+
+  private void grid() {
+    for (double tick : chart.scale().ticks()) {
+      stroke("#e2e2e2", 1, x(0), y(tick), x(chart.years()), y(tick));
+      text(x(0) - 8, y(tick) + 4.5, "fill=\"#555\" text-anchor=\"end\"", chart.text(tick));
+    }
+  }
+
+  private void years() {
+    stroke("#8a8a8a", 1.2, x(0), y(0), x(chart.years()), y(0));
+    for (int year : NiceScale.years(chart.years())) {
+      stroke("#8a8a8a", 1.2, x(year), y(0), x(year), y(0) + 5);
+      text(x(year), y(0) + 19, "fill=\"#555\" text-anchor=\"middle\"", Integer.toString(year));
+    }
+    double middle = (x(0) + x(chart.years())) / 2;
+    text(middle, y(0) + 38, "fill=\"#555\" text-anchor=\"middle\"", LineChart.TIME);
+  }
+
+  private void band(Line line) {
+    if (line.band() == null) {
+      return;
+    }
+    StringBuilder points = new StringBuilder();
+    int last = line.lastYear();
+    for (int year = 0; year <= last; year++) {
+      point(points, year, line.band().low()[year]);
+    }
+    for (int year = last; year >= 0; year--) {
+      point(points, year, line.band().high()[year]);
+    }
+    out.append("<polygon fill=\"").append(line.style().colour());
+    out.append("\" fill-opacity=\"0.12\" points=\"").append(points).append("\"/>\n");
+  }
+
+  private void line(Line line) {
+    StringBuilder points = new StringBuilder();
+    for (int year = 0; year <= line.lastYear(); year++) {
+      point(points, year, line.middle()[year]);
+    }
+    out.append("<polyline fill=\"none\" stroke-width=\"2.2\" stroke-linejoin=\"round\" stroke=\"");
+    out.append(line.style().colour()).append('"');
+    List<Integer> dash = line.style().dash();
+    if (!dash.isEmpty()) {
+      String lengths = dash.stream().map(String::valueOf).collect(Collectors.joining(" "));
+      out.append(" stroke-dasharray=\"").append(lengths).append('"');
+    }
+    out.append(" points=\"").append(points).append("\"/>\n");
+  }
+
+  private void marks(Line line) {
+    for (int year : line.visitYears()) {
+      if (year <= line.lastYear()) {
+        out.append(Marks.svg(line.style(), x(year), y(line.middle()[year]), MARK_RADIUS));
+        out.append('\n');
+      }
+    }
+  }
+
+  private void label(EndLabel label) {
+    Line line = label.line();
+    double left = x(chart.years()) + 26;
+    int last = line.lastYear();
+    stroke(
+        line.style().colour(), 0.8, x(last) + 3, y(line.middle()[last]), left - 5, label.y());
+    double baseline = label.y() - label.text().size() * EndLabel.LINE_HEIGHT / 2 + 12;
+    for (int i = 0; i < label.text().size(); i++) {
+      String weight = i == label.text().size() - 1 ? "" : " font-weight=\"600\"";
+      text(left, baseline, "fill=\"" + line.style().colour() + "\"" + weight, label.text().get(i));
+      baseline += EndLabel.LINE_HEIGHT;
+    }
+  }
+
+  private void point(StringBuilder points, double year, double value) {
+    points.append(Marks.number(x(year))).append(',').append(Marks.number(y(value))).append(' ');
+  }
+
+  private void stroke(String colour, double width, double x1, double y1, double x2, double y2) {
+    out.append("<line stroke=\"").append(colour).append("\" stroke-width=\"").append(width);
+    out.append("\" x1=\"").append(Marks.number(x1)).append("\" y1=\"").append(Marks.number(y1));
+    out.append("\" x2=\"").append(Marks.number(x2)).append("\" y2=\"").append(Marks.number(y2));
+    out.append("\"/>\n");
+  }
+
+  private void text(double x, double y, String look, String text) {
+    out.append("<text x=\"").append(Marks.number(x)).append("\" y=\"").append(Marks.number(y));
+    out.append("\" ").append(look).append('>').append(escaped(text)).append("</text>\n");
+  }
+
+  private double x(double year) {
+    return FRAME.left() + FRAME.innerWidth() * year / chart.years();
+  }
+
+  private double y(double value) {
+    double share = Math.min(1, value / chart.scale().high());
+    return FRAME.top() + FRAME.innerHeight() * (1 - share);
+  }
+
+  /** Text made safe inside elements and attributes; what XML cannot hold becomes a space. */
+  static String escaped(String text) {
+    StringBuilder safe = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            point -> {
+              switch (point) {
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '&' -> safe.append("&amp;");
+                case '"' -> safe.append("&quot;");
+                case '\'' -> safe.append("&#39;");
+                default -> safe.appendCodePoint(legal(point) ? point : ' ');
+              }
+            });
+    return safe.toString();
+  }
+
+  private static boolean legal(int point) {
+    boolean control = point < 0x20 && point != '\n' && point != '\t';
+    boolean surrogate = point >= 0xd800 && point <= 0xdfff;
+    return !control && !surrogate && point != 0xfffe && point != 0xffff;
+  }
+}
