@@ -4,7 +4,7 @@ package longbough.shared.trait;
  * The least number of letters to insert, delete or replace that turns one text into another.
  * Source: Levenshtein V.I. 1966. Soviet Physics Doklady 10(8):707-710.
  */
-final class EditDistance {
+public final class EditDistance {
 
   /**
    * Longer text is cut: nobody mistypes a name of that length, and the work grows with the square.
@@ -13,7 +13,8 @@ final class EditDistance {
 
   private EditDistance() {}
 
-  static int between(String one, String other) {
+  /** The number of single-letter changes between the two texts. */
+  public static int between(String one, String other) {
     String a = one.substring(0, Math.min(LONGEST, one.length()));
     String b = other.substring(0, Math.min(LONGEST, other.length()));
     int[] above = new int[b.length() + 1];

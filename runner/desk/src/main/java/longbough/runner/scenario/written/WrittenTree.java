@@ -1,0 +1,18 @@
+package longbough.runner.scenario.written;
+
+import java.util.List;
+import longbough.runner.yaml.Given;
+import longbough.runner.yaml.Level;
+
+/** The tree as an arborist measured it. */
+public record WrittenTree(
+    Given<String> species,
+    Given<Double> trunkDiameterCm,
+    Given<Double> heightM,
+    Given<Double> crownBaseM,
+    WrittenSpread spread,
+    Given<Level> condition,
+    List<WrittenCavity> cavities,
+    List<WrittenWound> oldWounds,
+    Given<Double> rootPlateLost,
+    List<WrittenLimb> limbs) {}

@@ -1,0 +1,24 @@
+package longbough.runner.yaml;
+
+import java.util.Comparator;
+import java.util.List;
+import longbough.shared.trait.EditDistance;
+
+/** Finds the word that a mistyped one was probably meant to be. */
+public final class Nearest {
+
+  private Nearest() {}
+
+  /** The known words, the most similar first, at most that many. */
+  public static List<String> of(String text, List<String> known, int most) {
+    return known.stream()
+        .sorted(Comparator.comparingInt(word -> EditDistance.between(text, word)))
+        .limit(most)
+        .toList();
+  }
+
+  /** The most similar known word, or empty where there is none. */
+  public static String of(String text, List<String> known) {
+    return of(text, known, 1).stream().findFirst().orElse("");
+  }
+}

@@ -1,0 +1,95 @@
+package longbough.runner.yaml;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
+/** Reads a text file that was not written by us: within limits, and only if it is text. */
+final class SafeText {
+
+  /** A written scenario takes a few kilobytes; an inventory of every limb some tens of them. */
+  static final int MOST_BYTES = 1_000_000;
+
+  static final int LONGEST_LINE = 2_000;
+
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private SafeText() {}
+
+  static String read(Path file, Mistakes mistakes) {
+    String text = decode(bytes(file, mistakes), mistakes);
+    int number = 1;
+    int start = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i == text.length() || text.charAt(i) == '\n') {
+        if (i - start > LONGEST_LINE) {
+          throw mistakes.fatal(new Place(number, LONGEST_LINE + 1),
+              "a line of " + (i - start) + " characters", "lines of up to " + LONGEST_LINE,
+              "break the line, or check that this is the file you meant");
+        }
+        number++;
+        start = i + 1;
+      }
+    }
+    return text;
+  }
+
+  private static byte[] bytes(Path file, Mistakes mistakes) {
+    try {
+      if (!Files.exists(file)) {
+        throw mistakes.fatal(Place.NONE, "no such file", "a scenario file", "check the name and the folder");
+      }
+      if (Files.isDirectory(file)) {
+        throw mistakes.fatal(Place.NONE, "a folder", "a file", "name one file in it");
+      }
+      if (!Files.isRegularFile(file)) {
+        throw mistakes.fatal(Place.NONE, "a device or pipe", "a file", "save the scenario to a file first");
+      }
+      long size = Files.size(file);
+      if (size > MOST_BYTES) {
+        throw tooBig(size, mistakes);
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+          throw tooBig(bytes.length, mistakes);
+        }
+        return bytes;
+      }
+    } catch (IOException | SecurityException | InvalidPathException e) {
+      throw mistakes.fatal(Place.NONE, "a file that cannot be read (" + e.getClass().getSimpleName() + ")",
+          "a readable file", "check its permissions");
+    }
+  }
+
+  private static RuntimeException tooBig(long size, Mistakes mistakes) {
+    return mistakes.fatal(Place.NONE, "a file of " + size + " bytes", "up to " + MOST_BYTES + " bytes",
+        "check that this is the file you meant; a scenario takes a few thousand");
+  }
+
+  private static String decode(byte[] bytes, Mistakes mistakes) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder()
+          .onMalformedInput(CodingErrorAction.REPORT)
+          .onUnmappableCharacter(CodingErrorAction.REPORT)
+          .decode(in).toString();
+      return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      int line = 1;
+      for (int i = 0; i < in.position(); i++) {
+        if (bytes[i] == '\n') {
+          line++;
+        }
+      }
+      throw mistakes.fatal(new Place(line, 0), "bytes that are not UTF-8 text", "UTF-8 text",
+          "save the file as UTF-8");
+    }
+  }
+}
