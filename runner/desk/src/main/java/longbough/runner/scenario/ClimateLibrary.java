@@ -14,7 +14,14 @@ public final class ClimateLibrary {
       List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
   private static final List<String> PLACE_HEADER =
-      List.of("climate", "title", "latitude_deg", "gust_10_year_m_s", "gust_50_year_m_s", "basis", "source");
+      List.of(
+          "climate",
+          "title",
+          "latitude_deg",
+          "gust_10_year_m_s",
+          "gust_50_year_m_s",
+          "basis",
+          "source");
 
   private ClimateLibrary() {}
 
@@ -25,24 +32,40 @@ public final class ClimateLibrary {
 
   /** The climate of that id, which must be one of {@link #ids}. */
   public static Climate get(String id) {
-    DataRow place = places().stream().filter(row -> row.text("climate").equals(id)).findFirst().orElseThrow();
+    DataRow place =
+        places().stream().filter(row -> row.text("climate").equals(id)).findFirst().orElseThrow();
     List<String> sources = new ArrayList<>();
     double[] temperature = months(id, "temperature_c", sources);
     double[] rain = months(id, "rain_mm", sources);
     double[] radiation = months(id, "radiation_mj_m2_day", sources);
     sources.add(place.text("source") + " (" + place.text("basis") + ")");
-    return new Climate(place.text("title"), place.number("latitude_deg"), temperature, rain, radiation,
-        place.number("gust_10_year_m_s"), place.number("gust_50_year_m_s"), String.join("; ", sources));
+    return new Climate(
+        place.text("title"),
+        place.number("latitude_deg"),
+        temperature,
+        rain,
+        radiation,
+        place.number("gust_10_year_m_s"),
+        place.number("gust_50_year_m_s"),
+        String.join("; ", sources));
   }
 
   private static double[] months(String id, String quantity, List<String> sources) {
     List<String> header = new ArrayList<>(List.of("climate", "quantity", "unit"));
     header.addAll(MONTHS);
     header.addAll(List.of("basis", "source"));
-    DataRow row = DataFile.rows(FOLDER + "climate-months.csv", header).stream()
-        .filter(r -> r.text("climate").equals(id) && r.text("quantity").equals(quantity))
-        .findFirst().orElseThrow();
-    sources.add(quantity.substring(0, quantity.indexOf('_')) + ": " + row.text("source") + " (" + row.text("basis") + ")");
+    DataRow row =
+        DataFile.rows(FOLDER + "climate-months.csv", header).stream()
+            .filter(r -> r.text("climate").equals(id) && r.text("quantity").equals(quantity))
+            .findFirst()
+            .orElseThrow();
+    sources.add(
+        quantity.substring(0, quantity.indexOf('_'))
+            + ": "
+            + row.text("source")
+            + " ("
+            + row.text("basis")
+            + ")");
     return MONTHS.stream().mapToDouble(row::number).toArray();
   }
 

@@ -33,7 +33,12 @@ final class Notes {
 
   private double fallback(String what, String fallback, String unit) {
     double value = Presets.fallback(fallback);
-    add(what + " not given: " + Plain.number(value) + (unit.isEmpty() ? "" : " " + unit) + " taken.");
+    add(
+        what
+            + " not given: "
+            + Plain.number(value)
+            + (unit.isEmpty() ? "" : " " + unit)
+            + " taken.");
     return value;
   }
 
@@ -46,9 +51,10 @@ final class Notes {
     double value = Presets.word(key, word);
     String number = Plain.number(value) + (unit.isEmpty() ? "" : " " + unit);
     String plain = word.replace('_', ' ');
-    add(given.present()
-        ? what + " '" + plain + "' taken as " + number + "."
-        : what + " not given: '" + plain + "' (" + number + ") taken.");
+    add(
+        given.present()
+            ? what + " '" + plain + "' taken as " + number + "."
+            : what + " not given: '" + plain + "' (" + number + ") taken.");
     return value;
   }
 }

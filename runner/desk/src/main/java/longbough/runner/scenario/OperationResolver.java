@@ -20,14 +20,26 @@ final class OperationResolver {
 
   Operation resolve(WrittenOperation of) {
     return switch (of.word()) {
-      case "remove_deadwood" -> new Operation.RemoveDeadwood(number(of, "over_cm", "cm") / CM_PER_M);
-      case "thin" -> new Operation.Thin(value(of, "share"),
-          Where.valueOf(word(of, "where", "evenly").toUpperCase(Locale.ROOT)), cut(of));
+      case "remove_deadwood" ->
+          new Operation.RemoveDeadwood(number(of, "over_cm", "cm") / CM_PER_M);
+      case "thin" ->
+          new Operation.Thin(
+              value(of, "share"),
+              Where.valueOf(word(of, "where", "evenly").toUpperCase(Locale.ROOT)),
+              cut(of));
       case "raise" -> new Operation.Raise(open(of, "to_height_m"), open(of, "to_live_crown_ratio"));
-      case "open_window" -> new Operation.OpenWindow(value(of, "from_height_m"), value(of, "to_height_m"),
-          value(of, "from_bearing_deg"), value(of, "to_bearing_deg"), value(of, "share"));
-      case "reduce" -> new Operation.Reduce(of.number("height_share").or(0.0),
-          of.number("spread_share").or(0.0), word(of, "to", "laterals").equals("laterals"));
+      case "open_window" ->
+          new Operation.OpenWindow(
+              value(of, "from_height_m"),
+              value(of, "to_height_m"),
+              value(of, "from_bearing_deg"),
+              value(of, "to_bearing_deg"),
+              value(of, "share"));
+      case "reduce" ->
+          new Operation.Reduce(
+              of.number("height_share").or(0.0),
+              of.number("spread_share").or(0.0),
+              word(of, "to", "laterals").equals("laterals"));
       case "top" -> new Operation.Top(open(of, "at_height_m"), open(of, "at_height_share"));
       case "shear" -> new Operation.Shear(value(of, "depth_share"));
       case "strip_sprouts" -> new Operation.StripSprouts(number(of, "share", ""), cut(of));

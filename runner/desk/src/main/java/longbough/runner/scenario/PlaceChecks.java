@@ -13,18 +13,25 @@ final class PlaceChecks {
   private PlaceChecks() {}
 
   static void check(WrittenClimate climate, Mistakes mistakes) {
-    climate.own().ifPresent(own -> {
-      gusts(own, mistakes);
-      midsummer(own, mistakes);
-    });
+    climate
+        .own()
+        .ifPresent(
+            own -> {
+              gusts(own, mistakes);
+              midsummer(own, mistakes);
+            });
   }
 
   private static void gusts(WrittenMonths own, Mistakes mistakes) {
     Given<Double> rare = own.gustFiftyYearMs();
     double usual = own.gustTenYearMs().or(Double.NaN);
     if (rare.or(Double.NaN) <= usual) {
-      mistakes.add(rare.place(), rare.field(), Plain.number(rare.value()) + " m/s",
-          "above the ten-year gust of " + Plain.number(usual) + " m/s", "check both");
+      mistakes.add(
+          rare.place(),
+          rare.field(),
+          Plain.number(rare.value()) + " m/s",
+          "above the ten-year gust of " + Plain.number(usual) + " m/s",
+          "check both");
     }
   }
 
@@ -46,9 +53,12 @@ final class PlaceChecks {
     }
     double latitude = own.latitudeDeg().value();
     if (latitude * (northernSummer - northernWinter) < 0) {
-      mistakes.add(radiation.place(), radiation.field(),
+      mistakes.add(
+          radiation.place(),
+          radiation.field(),
           "most radiation in the winter half of latitude " + Plain.number(latitude),
-          "twelve months, January to December", "check the order of the months and the sign of the latitude");
+          "twelve months, January to December",
+          "check the order of the months and the sign of the latitude");
     }
   }
 }

@@ -9,7 +9,9 @@ import longbough.shared.source.DataRow;
 import longbough.shared.source.ParameterReader;
 import longbough.shared.source.ParameterTable;
 
-/** What the words of a scenario stand for, what is taken where nothing is said, and what is absurd. */
+/**
+ * What the words of a scenario stand for, what is taken where nothing is said, and what is absurd.
+ */
 final class Presets {
 
   private static final String FOLDER = "longbough/runner/scenario/";

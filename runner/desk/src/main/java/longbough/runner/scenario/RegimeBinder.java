@@ -42,13 +42,22 @@ final class RegimeBinder {
 
   private static WrittenTrigger trigger(Fields when) {
     return new WrittenTrigger(
-        when.path(), when.place(), when.word("measure"), when.number("above"), when.number("below"));
+        when.path(),
+        when.place(),
+        when.word("measure"),
+        when.number("above"),
+        when.number("below"));
   }
 
   private static WrittenCuts cuts(Fields visit) {
-    Optional<Fields> shares =
-        visit.holdsMap("cuts") ? visit.map("cuts", "cuts") : Optional.empty();
+    Optional<Fields> shares = visit.holdsMap("cuts") ? visit.map("cuts", "cuts") : Optional.empty();
     Fields block = shares.orElse(visit.none("cuts", "cuts"));
+    if (block.blank()) {
+      block.mistake(
+          "an empty block",
+          "shares of collar, flush and stub",
+          "give the shares, or remove 'cuts'");
+    }
     Given<String> skill =
         shares.isPresent() ? Given.absent(block.path(), block.place()) : visit.word("cuts");
     return new WrittenCuts(
@@ -66,6 +75,9 @@ final class RegimeBinder {
           "operations " + String.join(" and ", item.written()) + " in one item",
           "one operation in each item of the list",
           "start each operation on a line of its own with '- '");
+    }
+    if (item.blank()) {
+      item.mistake("an empty item", "an operation", "name an operation, or remove the item");
     }
     return item.written().stream().map(word -> operation(word, item.map(word, word).orElseThrow()));
   }

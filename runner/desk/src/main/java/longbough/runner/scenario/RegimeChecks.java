@@ -42,11 +42,15 @@ final class RegimeChecks {
       if (!name.present()) {
         continue;
       }
-      Integer earlier = lines.putIfAbsent(name.value().toLowerCase(Locale.ROOT), name.place().line());
+      Integer earlier =
+          lines.putIfAbsent(name.value().toLowerCase(Locale.ROOT), name.place().line());
       if (earlier != null) {
-        mistakes.add(name.place(), name.field(),
+        mistakes.add(
+            name.place(),
+            name.field(),
             Mistakes.quoted(name.value()) + " again (first on line " + earlier + ")",
-            "each name once", "give this regime another name");
+            "each name once",
+            "give this regime another name");
       }
     }
   }
@@ -54,8 +58,11 @@ final class RegimeChecks {
   private void visit(WrittenVisit visit) {
     timing.check(visit);
     if (visit.cuts().shares() && Math.abs(visit.cuts().sum() - 1) > TOLERANCE) {
-      mistakes.add(visit.cuts().place(), visit.cuts().path(),
-          "shares that sum to " + Plain.number(visit.cuts().sum()), "collar, flush and stub that sum to 1",
+      mistakes.add(
+          visit.cuts().place(),
+          visit.cuts().path(),
+          "shares that sum to " + Plain.number(visit.cuts().sum()),
+          "collar, flush and stub that sum to 1",
           "a share that is not given counts as 0");
     }
     visit.operations().forEach(this::operation);
@@ -67,20 +74,29 @@ final class RegimeChecks {
       case "top" -> oneOf(operation, "at_height_m", "at_height_share");
       case "reduce" -> someOf(operation);
       case "open_window" -> window(operation);
-      default -> { }
+      default -> {}
     }
   }
 
   private void oneOf(WrittenOperation operation, String one, String other) {
     if (operation.number(one).written() == operation.number(other).written()) {
-      wrong(operation.place(), operation, operation.number(one).written() ? "both" : "neither",
-          "either " + one + " or " + other, "give one of the two");
+      wrong(
+          operation.place(),
+          operation,
+          operation.number(one).written() ? "both" : "neither",
+          "either " + one + " or " + other,
+          "give one of the two");
     }
   }
 
   private void someOf(WrittenOperation operation) {
     if (operation.number("height_share").or(0.0) + operation.number("spread_share").or(0.0) == 0) {
-      wrong(operation.place(), operation, "no share", "height_share, spread_share or both", "give one above 0");
+      wrong(
+          operation.place(),
+          operation,
+          "no share",
+          "height_share, spread_share or both",
+          "give one above 0");
     }
   }
 
@@ -88,8 +104,12 @@ final class RegimeChecks {
     Given<Double> to = operation.number("to_height_m");
     double from = operation.number("from_height_m").or(Double.NaN);
     if (to.or(Double.NaN) <= from) {
-      wrong(to.place(), operation, "an upper edge at " + Plain.number(to.value()) + " m",
-          "above the lower edge at " + Plain.number(from) + " m", "swap the two heights");
+      wrong(
+          to.place(),
+          operation,
+          "an upper edge at " + Plain.number(to.value()) + " m",
+          "above the lower edge at " + Plain.number(from) + " m",
+          "swap the two heights");
     }
   }
 

@@ -24,9 +24,11 @@ public final class ScenarioResolver {
   /** The input for a scenario that {@link ScenarioReader} has read. */
   public static SimulationInput resolve(Scenario scenario) {
     Notes notes = new Notes();
-    SpeciesTraits species = SpeciesLibrary.load().find(scenario.tree().species().value()).orElseThrow();
+    SpeciesTraits species =
+        SpeciesLibrary.load().find(scenario.tree().species().value()).orElseThrow();
     int years = (int) notes.whole(scenario.years(), "Length of the run", "scenario.years", "years");
-    int members = (int) notes.whole(scenario.members(), "Number of futures", "scenario.members", "");
+    int members =
+        (int) notes.whole(scenario.members(), "Number of futures", "scenario.members", "");
     long seed = notes.whole(scenario.seed(), "Seed", "scenario.seed", "");
     return new SimulationInput(
         scenario.title().or(fileTitle(scenario.file())),
@@ -49,23 +51,31 @@ public final class ScenarioResolver {
     boolean prunes = scenario.regimes().stream().anyMatch(regime -> !regime.visits().isEmpty());
     if (prunes) {
       String mix = " (" + VisitResolver.describe(cuts) + ")";
-      notes.add(scenario.crew().skill().present()
-          ? "Crew skill '" + skill + "' taken for cuts that no visit describes" + mix + "."
-          : "Crew skill not given: '" + skill + "' taken" + mix + ".");
+      notes.add(
+          scenario.crew().skill().present()
+              ? "Crew skill '" + skill + "' taken for cuts that no visit describes" + mix + "."
+              : "Crew skill not given: '" + skill + "' taken" + mix + ".");
     }
     VisitResolver visits = new VisitResolver(cuts, notes);
     return scenario.regimes().stream()
-        .map(regime -> new Regime(regime.name().value(), regime.description().or(""),
-            regime.visits().stream().map(visits::resolve).toList()))
+        .map(
+            regime ->
+                new Regime(
+                    regime.name().value(),
+                    regime.description().or(""),
+                    regime.visits().stream().map(visits::resolve).toList()))
         .toList();
   }
 
   private static SimulationInput.Crew crew(WrittenCrew crew, Notes notes) {
-    double price = notes.number(crew.pricePerHour(), "Price of a crew hour", "crew.price_per_hour", "");
+    double price =
+        notes.number(crew.pricePerHour(), "Price of a crew hour", "crew.price_per_hour", "");
     if (!crew.currency().present()) {
       notes.add("Currency not given: EUR taken.");
     }
-    return new SimulationInput.Crew(price, crew.currency().or("EUR"),
+    return new SimulationInput.Crew(
+        price,
+        crew.currency().or("EUR"),
         notes.number(crew.discountRate(), "Discount rate", "crew.discount_rate", "a year"));
   }
 

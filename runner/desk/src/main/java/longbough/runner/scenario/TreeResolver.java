@@ -53,17 +53,28 @@ final class TreeResolver {
     if (tree.crownBaseM().present()) {
       return tree.crownBaseM().value();
     }
-    OptionalDouble lowest = tree.limbs().stream().filter(limb -> !limb.dead().or(false))
-        .mapToDouble(limb -> limb.heightM().value()).min();
+    OptionalDouble lowest =
+        tree.limbs().stream()
+            .filter(limb -> !limb.dead().or(false))
+            .mapToDouble(limb -> limb.heightM().value())
+            .min();
     if (lowest.isPresent()) {
-      notes.add("Crown base not given: " + Plain.number(lowest.getAsDouble())
-          + " m taken, the lowest living limb of the inventory.");
+      notes.add(
+          "Crown base not given: "
+              + Plain.number(lowest.getAsDouble())
+              + " m taken, the lowest living limb of the inventory.");
       return lowest.getAsDouble();
     }
     double share = Presets.fallback("tree.crown_base_share");
     double crownBaseM = share * tree.heightM().value();
-    notes.add("Crown base not given: " + Plain.number(crownBaseM) + " m taken (" + Plain.percent(share)
-        + " of the height, open-grown " + species.commonName() + ").");
+    notes.add(
+        "Crown base not given: "
+            + Plain.number(crownBaseM)
+            + " m taken ("
+            + Plain.percent(share)
+            + " of the height, open-grown "
+            + species.commonName()
+            + ").");
     return crownBaseM;
   }
 
@@ -75,8 +86,10 @@ final class TreeResolver {
       };
     }
     double diameter = spread.diameterM().value();
-    notes.add("Crown spread given as one number: " + Plain.number(diameter / 2)
-        + " m of reach taken in every direction.");
+    notes.add(
+        "Crown spread given as one number: "
+            + Plain.number(diameter / 2)
+            + " m of reach taken in every direction.");
     return new double[] {diameter, diameter, diameter, diameter};
   }
 
@@ -89,7 +102,8 @@ final class TreeResolver {
         cavity.heightM().value(),
         cavity.lengthM().value(),
         cavity.soundWallCm().value() / CM_PER_M,
-        notes.number(cavity.bearingDeg(), what + "bearing", "cavity.bearing_deg", "degrees (north)"),
+        notes.number(
+            cavity.bearingDeg(), what + "bearing", "cavity.bearing_deg", "degrees (north)"),
         cavity.openingCm().or(0.0) / CM_PER_M);
   }
 
@@ -110,7 +124,8 @@ final class TreeResolver {
   private MeasuredLimb limb(WrittenLimb limb) {
     List<Given<Double>> open = List.of(limb.lengthM(), limb.bearingDeg(), limb.angleDeg());
     if (open.stream().anyMatch(given -> !given.present())) {
-      notes.add("Lengths, bearings and angles that the limb inventory leaves out are reconstructed.");
+      notes.add(
+          "Lengths, bearings and angles that the limb inventory leaves out are reconstructed.");
     }
     return new MeasuredLimb(
         limb.heightM().value(),

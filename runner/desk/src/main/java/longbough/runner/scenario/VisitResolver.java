@@ -41,19 +41,30 @@ final class VisitResolver {
     }
     int from = visit.fromYear().or(1L).intValue();
     // Where no end is written the visits go on to the end of the run, however long it is made.
-    int until = visit.untilYear().present()
-        ? visit.untilYear().value().intValue()
-        : (int) ScenarioReader.keys().row("visit", "until_year").range().high();
+    int until =
+        visit.untilYear().present()
+            ? visit.untilYear().value().intValue()
+            : (int) ScenarioReader.keys().row("visit", "until_year").range().high();
     if (visit.everyYears().present()) {
       return new Timing.Every(from, visit.everyYears().value().intValue(), until);
     }
     WrittenTrigger when = visit.when().orElseThrow();
-    int gap = (int) notes.whole(visit.gapYears(), "Wait after a visit that a measure called for",
-        "visit.gap_years", "years");
+    int gap =
+        (int)
+            notes.whole(
+                visit.gapYears(),
+                "Wait after a visit that a measure called for",
+                "visit.gap_years",
+                "years");
     boolean above = when.above().present();
     double threshold = above ? when.above().value() : when.below().value();
-    return new Timing.When(TriggerMeasure.valueOf(when.measure().value().toUpperCase(Locale.ROOT)),
-        above, threshold, from, until, gap);
+    return new Timing.When(
+        TriggerMeasure.valueOf(when.measure().value().toUpperCase(Locale.ROOT)),
+        above,
+        threshold,
+        from,
+        until,
+        gap);
   }
 
   private Season season(WrittenVisit visit) {
@@ -77,7 +88,11 @@ final class VisitResolver {
 
   /** A mix in words. */
   static String describe(CutMix mix) {
-    return Plain.percent(mix.collar()) + " collar, " + Plain.percent(mix.flush()) + " flush, "
-        + Plain.percent(mix.stub()) + " stub";
+    return Plain.percent(mix.collar())
+        + " collar, "
+        + Plain.percent(mix.flush())
+        + " flush, "
+        + Plain.percent(mix.stub())
+        + " stub";
   }
 }

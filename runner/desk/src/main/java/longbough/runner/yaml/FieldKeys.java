@@ -22,14 +22,22 @@ final class FieldKeys {
 
   /** Puts the values of known keys into the map and notes every mistake about keys. */
   static void collect(
-      MappingNode block, String path, List<KeyRow> rows, Mistakes mistakes, Map<String, Node> values) {
+      MappingNode block,
+      String path,
+      List<KeyRow> rows,
+      Mistakes mistakes,
+      Map<String, Node> values) {
     FieldKeys keys = new FieldKeys(path, rows.stream().map(KeyRow::key).toList(), mistakes);
     for (NodeTuple pair : block.getValue()) {
       keys.add(pair, values);
     }
     for (KeyRow row : rows) {
       if (row.required() && !values.containsKey(row.key())) {
-        mistakes.add(Place.of(block.getStartMark()), keys.pathOf(row.key()), "nothing", row.allowed(),
+        mistakes.add(
+            Place.of(block.getStartMark()),
+            keys.pathOf(row.key()),
+            "nothing",
+            row.allowed(),
             "add '" + row.key() + ":', " + row.meaning());
       }
     }
@@ -45,7 +53,8 @@ final class FieldKeys {
     if (!known.contains(key)) {
       unknown(key, place);
     } else if (values.putIfAbsent(key, pair.getValueNode()) != null) {
-      mistakes.add(place, pathOf(key), "this key a second time", "each key once", "remove one of the two");
+      mistakes.add(
+          place, pathOf(key), "this key a second time", "each key once", "remove one of the two");
     }
   }
 
@@ -55,8 +64,14 @@ final class FieldKeys {
       return;
     }
     String quoted = Mistakes.quoted(key);
-    mistakes.add(place, path, "unknown key " + quoted, String.join(", ", known),
-        known.isEmpty() ? "remove it" : "did you mean '" + Nearest.of(key, known) + "'? Otherwise remove it");
+    mistakes.add(
+        place,
+        path,
+        "unknown key " + quoted,
+        String.join(", ", known),
+        known.isEmpty()
+            ? "remove it"
+            : "did you mean '" + Nearest.of(key, known) + "'? Otherwise remove it");
   }
 
   private String pathOf(String key) {

@@ -24,6 +24,7 @@ public final class Fields {
   private final KeyTable table;
   private final Mistakes mistakes;
   private final Map<String, Node> values = new LinkedHashMap<>();
+  private boolean blank;
 
   private Fields(String path, Place place, List<KeyRow> rows, KeyTable table, Mistakes mistakes) {
     this.path = path;
@@ -38,13 +39,19 @@ public final class Fields {
     return open(source.root(), "", section, table, mistakes);
   }
 
-  private static Fields open(Node node, String path, String section, KeyTable table, Mistakes mistakes) {
+  private static Fields open(
+      Node node, String path, String section, KeyTable table, Mistakes mistakes) {
     Fields fields =
         new Fields(path, Place.of(node.getStartMark()), table.section(section), table, mistakes);
     if (node instanceof MappingNode map) {
+      fields.blank = map.getValue().isEmpty();
       FieldKeys.collect(map, path, fields.rows, mistakes, fields.values);
     } else {
-      mistakes.add(fields.place, path, Scalars.describe(node), "a block of keys",
+      mistakes.add(
+          fields.place,
+          path,
+          Scalars.describe(node),
+          "a block of keys",
           "keys here: " + String.join(", ", fields.rows.stream().map(KeyRow::key).toList()));
     }
     return fields;
@@ -52,6 +59,11 @@ public final class Fields {
 
   public Place place() {
     return place;
+  }
+
+  /** Whether the block is there but holds nothing at all. */
+  public boolean blank() {
+    return blank;
   }
 
   public String path() {
@@ -113,20 +125,28 @@ public final class Fields {
       return new Given<>(level, number.written(), number.field(), number.place());
     }
     Given<String> word = word(key);
-    Level level = word.present() ? new Level(word.value(), valueOf.applyAsDouble(word.value())) : null;
+    Level level =
+        word.present() ? new Level(word.value(), valueOf.applyAsDouble(word.value())) : null;
     return Given.of(level, word.field(), word.place());
   }
 
-  /** As many numbers as the table allows at this key, each within the limits of that key in another section. */
+  /**
+   * As many numbers as the table allows at this key, each within the limits of that key in another
+   * section.
+   */
   public Given<List<Double>> numbers(String key, String each) {
     List<Double> result = new ArrayList<>();
     boolean whole = true;
     List<Node> items = items(key);
     for (int i = 0; i < items.size(); i++) {
-      Optional<Double> value = Scalars.number(items.get(i), KeyTable.row(table.section(each), key).range());
+      Optional<Double> value =
+          Scalars.number(items.get(i), KeyTable.row(table.section(each), key).range());
       whole &= value.isPresent();
       if (value.isEmpty()) {
-        wrong(items.get(i), pathOf(key) + "[" + (i + 1) + "]", KeyTable.row(table.section(each), key));
+        wrong(
+            items.get(i),
+            pathOf(key) + "[" + (i + 1) + "]",
+            KeyTable.row(table.section(each), key));
       }
       value.ifPresent(result::add);
     }
@@ -136,7 +156,8 @@ public final class Fields {
   /** The block at a key, if there is one. */
   public Optional<Fields> map(String key, String section) {
     row(key);
-    return Optional.ofNullable(values.get(key)).map(node -> open(node, pathOf(key), section, table, mistakes));
+    return Optional.ofNullable(values.get(key))
+        .map(node -> open(node, pathOf(key), section, table, mistakes));
   }
 
   /** The blocks of a list; none where there is no list. */
@@ -149,7 +170,9 @@ public final class Fields {
     return result;
   }
 
-  /** An empty block in place of one that is missing, so that its keys can be asked for all the same. */
+  /**
+   * An empty block in place of one that is missing, so that its keys can be asked for all the same.
+   */
   public Fields none(String key, String section) {
     return new Fields(pathOf(key), place, table.section(section), table, mistakes);
   }
@@ -187,7 +210,11 @@ public final class Fields {
   }
 
   private void wrong(Node node, String field, KeyRow row) {
-    mistakes.add(Place.of(node.getStartMark()), field, Scalars.describe(node), row.allowed(),
+    mistakes.add(
+        Place.of(node.getStartMark()),
+        field,
+        Scalars.describe(node),
+        row.allowed(),
         Scalars.hint(node, row).orElse(row.key() + " is " + row.meaning()));
   }
 

@@ -15,7 +15,13 @@ import longbough.shared.quantity.Range;
  * @param meaning a clause that says what it is
  */
 public record KeyRow(
-    String section, String key, List<String> kinds, Range range, List<String> words, boolean required, String meaning) {
+    String section,
+    String key,
+    List<String> kinds,
+    Range range,
+    List<String> words,
+    boolean required,
+    String meaning) {
 
   /** What may stand here, for a message. */
   String allowed() {
@@ -30,7 +36,8 @@ public record KeyRow(
       case "text" -> "text of " + span + " characters";
       case "word" -> (words.size() > 1 ? "one of " : "") + String.join(", ", words);
       case "flag" -> "true or false";
-      case "list" -> "a list of " + (range.low() == range.high() ? Plain.number(range.low()) : span);
+      case "list" ->
+          "a list of " + (range.low() == range.high() ? Plain.number(range.low()) : span);
       default -> "a block of keys";
     };
   }

@@ -8,7 +8,9 @@ import longbough.shared.quantity.Range;
 import longbough.shared.source.DataFile;
 import longbough.shared.source.DataRow;
 
-/** All keys of a kind of file, read from one table that its schema and its page are checked against. */
+/**
+ * All keys of a kind of file, read from one table that its schema and its page are checked against.
+ */
 public final class KeyTable {
 
   private static final List<String> HEADER =
@@ -28,9 +30,16 @@ public final class KeyTable {
   }
 
   private static KeyRow keyRow(DataRow row) {
-    Range range = row.blank("low") ? new Range(0, 0) : new Range(row.number("low"), row.number("high"));
-    return new KeyRow(row.text("section"), row.text("key"), list(row.text("kind")), range,
-        list(row.text("words")), row.text("required").equals("yes"), row.text("meaning"));
+    Range range =
+        row.blank("low") ? new Range(0, 0) : new Range(row.number("low"), row.number("high"));
+    return new KeyRow(
+        row.text("section"),
+        row.text("key"),
+        list(row.text("kind")),
+        range,
+        list(row.text("words")),
+        row.text("required").equals("yes"),
+        row.text("meaning"));
   }
 
   private static List<String> list(String text) {
@@ -57,7 +66,10 @@ public final class KeyTable {
   }
 
   static KeyRow row(List<KeyRow> rows, String key) {
-    return rows.stream().filter(row -> row.key().equals(key)).findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no key '" + key + "' in the table of keys"));
+    return rows.stream()
+        .filter(row -> row.key().equals(key))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalArgumentException("no key '" + key + "' in the table of keys"));
   }
 }

@@ -30,8 +30,7 @@ public final class Mistakes {
   /** Notes a mistake and goes on. */
   public void add(Place place, String field, String found, String allowed, String mend) {
     if (problems.size() < MOST) {
-      problems.add(
-          new Problem(file, place.line(), place.column(), field, found, allowed, mend));
+      problems.add(new Problem(file, place.line(), place.column(), field, found, allowed, mend));
     } else {
       uncounted++;
     }

@@ -29,8 +29,10 @@ final class SafeText {
     for (int i = 0; i <= text.length(); i++) {
       if (i == text.length() || text.charAt(i) == '\n') {
         if (i - start > LONGEST_LINE) {
-          throw mistakes.fatal(new Place(number, LONGEST_LINE + 1),
-              "a line of " + (i - start) + " characters", "lines of up to " + LONGEST_LINE,
+          throw mistakes.fatal(
+              new Place(number, LONGEST_LINE + 1),
+              "a line of " + (i - start) + " characters",
+              "lines of up to " + LONGEST_LINE,
               "break the line, or check that this is the file you meant");
         }
         number++;
@@ -43,13 +45,15 @@ final class SafeText {
   private static byte[] bytes(Path file, Mistakes mistakes) {
     try {
       if (!Files.exists(file)) {
-        throw mistakes.fatal(Place.NONE, "no such file", "a scenario file", "check the name and the folder");
+        throw mistakes.fatal(
+            Place.NONE, "no such file", "a scenario file", "check the name and the folder");
       }
       if (Files.isDirectory(file)) {
         throw mistakes.fatal(Place.NONE, "a folder", "a file", "name one file in it");
       }
       if (!Files.isRegularFile(file)) {
-        throw mistakes.fatal(Place.NONE, "a device or pipe", "a file", "save the scenario to a file first");
+        throw mistakes.fatal(
+            Place.NONE, "a device or pipe", "a file", "save the scenario to a file first");
       }
       long size = Files.size(file);
       if (size > MOST_BYTES) {
@@ -63,23 +67,32 @@ final class SafeText {
         return bytes;
       }
     } catch (IOException | SecurityException | InvalidPathException e) {
-      throw mistakes.fatal(Place.NONE, "a file that cannot be read (" + e.getClass().getSimpleName() + ")",
-          "a readable file", "check its permissions");
+      throw mistakes.fatal(
+          Place.NONE,
+          "a file that cannot be read (" + e.getClass().getSimpleName() + ")",
+          "a readable file",
+          "check its permissions");
     }
   }
 
   private static RuntimeException tooBig(long size, Mistakes mistakes) {
-    return mistakes.fatal(Place.NONE, "a file of " + size + " bytes", "up to " + MOST_BYTES + " bytes",
+    return mistakes.fatal(
+        Place.NONE,
+        "a file of " + size + " bytes",
+        "up to " + MOST_BYTES + " bytes",
         "check that this is the file you meant; a scenario takes a few thousand");
   }
 
   private static String decode(byte[] bytes, Mistakes mistakes) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     try {
-      String text = StandardCharsets.UTF_8.newDecoder()
-          .onMalformedInput(CodingErrorAction.REPORT)
-          .onUnmappableCharacter(CodingErrorAction.REPORT)
-          .decode(in).toString();
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(in)
+              .toString();
       return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     } catch (CharacterCodingException e) {
       int line = 1;
@@ -88,7 +101,10 @@ final class SafeText {
           line++;
         }
       }
-      throw mistakes.fatal(new Place(line, 0), "bytes that are not UTF-8 text", "UTF-8 text",
+      throw mistakes.fatal(
+          new Place(line, 0),
+          "bytes that are not UTF-8 text",
+          "UTF-8 text",
           "save the file as UTF-8");
     }
   }

@@ -12,7 +12,8 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 /** Single values: each reading is empty where the node isn't such a value within its limits. */
 final class Scalars {
 
-  private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
 
   private Scalars() {}
 
@@ -25,8 +26,11 @@ final class Scalars {
   }
 
   static Optional<String> text(Node node, Range length) {
-    return string(node).map(text -> text.replaceAll("\\R", " ").strip())
-        .filter(text -> length.contains(text.length()) && text.codePoints().noneMatch(Scalars::invisible))
+    return string(node)
+        .map(text -> text.replaceAll("\\R", " ").strip())
+        .filter(
+            text ->
+                length.contains(text.length()) && text.codePoints().noneMatch(Scalars::invisible))
         .filter(text -> length.low() == 0 || !text.isBlank());
   }
 
@@ -36,7 +40,8 @@ final class Scalars {
 
   static Optional<Boolean> flag(Node node) {
     return node instanceof ScalarNode scalar && node.getTag().equals(Tag.BOOL)
-        ? Optional.of(scalar.getValue().equalsIgnoreCase("true")) : Optional.empty();
+        ? Optional.of(scalar.getValue().equalsIgnoreCase("true"))
+        : Optional.empty();
   }
 
   static boolean isText(ScalarNode node) {
@@ -71,21 +76,31 @@ final class Scalars {
       return Optional.of("put the text between quotes");
     }
     if (isText(scalar) && row.kinds().contains("word")) {
-      return Optional.of("did you mean '" + Nearest.of(value, row.words()) + "'? " + row.key() + " is " + row.meaning());
+      return Optional.of(
+          "did you mean '"
+              + Nearest.of(value, row.words())
+              + "'? "
+              + row.key()
+              + " is "
+              + row.meaning());
     }
     return Optional.empty();
   }
 
   private static Optional<Double> anyNumber(Node node) {
     boolean number = node.getTag().equals(Tag.INT) || node.getTag().equals(Tag.FLOAT);
-    if (!number || !(node instanceof ScalarNode scalar) || !NUMBER.matcher(scalar.getValue()).matches()) {
+    if (!number
+        || !(node instanceof ScalarNode scalar)
+        || !NUMBER.matcher(scalar.getValue()).matches()) {
       return Optional.empty();
     }
     return Optional.of(Double.parseDouble(scalar.getValue()));
   }
 
   private static Optional<String> string(Node node) {
-    return node instanceof ScalarNode scalar && isText(scalar) ? Optional.of(scalar.getValue()) : Optional.empty();
+    return node instanceof ScalarNode scalar && isText(scalar)
+        ? Optional.of(scalar.getValue())
+        : Optional.empty();
   }
 
   private static int items(Node node) {
@@ -100,7 +115,10 @@ final class Scalars {
   /** Characters that could steer a terminal, a page or a spreadsheet, line ends among them. */
   private static boolean invisible(int point) {
     int type = Character.getType(point);
-    return type == Character.CONTROL || type == Character.FORMAT || type == Character.SURROGATE
-        || type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR;
+    return type == Character.CONTROL
+        || type == Character.FORMAT
+        || type == Character.SURROGATE
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR;
   }
 }

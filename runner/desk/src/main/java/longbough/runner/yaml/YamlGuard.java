@@ -41,7 +41,10 @@ final class YamlGuard {
     if (event instanceof DocumentStartEvent) {
       documents++;
       if (documents > 1) {
-        throw mistakes.fatal(place, "a second document", "one document in a file",
+        throw mistakes.fatal(
+            place,
+            "a second document",
+            "one document in a file",
             "remove the line '---', or split the file");
       }
     } else if (event instanceof AliasEvent) {
@@ -55,14 +58,28 @@ final class YamlGuard {
 
   private void lookAtNode(NodeEvent node, Place place) {
     if (node.getAnchor().isPresent()) {
-      mistakes.add(place, "", "an anchor (&)", "plain values",
+      mistakes.add(
+          place,
+          "",
+          "an anchor (&)",
+          "plain values",
           "remove it; text that starts with & or * needs quotes");
     }
-    tag(node).ifPresent(tag -> mistakes.add(place, "", "a tag (!)", "plain values",
-        "remove it; text that starts with ! needs quotes"));
+    tag(node)
+        .ifPresent(
+            tag ->
+                mistakes.add(
+                    place,
+                    "",
+                    "a tag (!)",
+                    "plain values",
+                    "remove it; text that starts with ! needs quotes"));
     if (node instanceof CollectionStartEvent && ++depth > DEEPEST) {
-      throw mistakes.fatal(place, "blocks nested more than " + DEEPEST + " deep",
-          "a scenario needs eight", "check that this is the file you meant");
+      throw mistakes.fatal(
+          place,
+          "blocks nested more than " + DEEPEST + " deep",
+          "a scenario needs eight",
+          "check that this is the file you meant");
     }
   }
 

@@ -23,19 +23,37 @@ public record YamlSource(String text, Node root) {
 
   /** The nodes of a text that is within the limits of {@link SafeText}. */
   public static YamlSource parse(String text, Mistakes mistakes) {
-    LoadSettings settings = LoadSettings.builder().setSchema(new CoreSchema())
-        .setCodePointLimit(SafeText.MOST_BYTES).setParseComments(false).build();
+    LoadSettings settings =
+        LoadSettings.builder()
+            .setSchema(new CoreSchema())
+            .setCodePointLimit(SafeText.MOST_BYTES)
+            .setParseComments(false)
+            .build();
     try {
       YamlGuard.check(text, settings, mistakes);
-      Node root = new Compose(settings).composeString(text).orElseThrow(() ->
-          mistakes.fatal(Place.NONE, "an empty file", "a scenario", "start from one of the examples"));
+      Node root =
+          new Compose(settings)
+              .composeString(text)
+              .orElseThrow(
+                  () ->
+                      mistakes.fatal(
+                          Place.NONE,
+                          "an empty file",
+                          "a scenario",
+                          "start from one of the examples"));
       return new YamlSource(text, root);
     } catch (MarkedYamlEngineException e) {
-      throw mistakes.fatal(Place.of(e.getProblemMark()), "text that YAML cannot read: " + oneLine(e.getProblem()),
-          "", "check indentation (spaces only), colons, brackets and quotes up to here");
+      throw mistakes.fatal(
+          Place.of(e.getProblemMark()),
+          "text that YAML cannot read: " + oneLine(e.getProblem()),
+          "",
+          "check indentation (spaces only), colons, brackets and quotes up to here");
     } catch (YamlEngineException e) {
-      throw mistakes.fatal(Place.NONE, "text that YAML cannot read: " + oneLine(e.getMessage()),
-          "plain text", "remove control characters");
+      throw mistakes.fatal(
+          Place.NONE,
+          "text that YAML cannot read: " + oneLine(e.getMessage()),
+          "plain text",
+          "remove control characters");
     }
   }
 

@@ -15,7 +15,9 @@ public record WrittenSpread(
     return northM.present() && eastM.present() && southM.present() && westM.present();
   }
 
-  /** The crown's diameter, the mean of both axes where it was given by direction; NaN if unusable. */
+  /**
+   * The crown's diameter, the mean of both axes where it was given by direction; NaN if unusable.
+   */
   public double meanDiameterM() {
     if (byDirection()) {
       return (northM.value() + eastM.value() + southM.value() + westM.value()) / 2;
