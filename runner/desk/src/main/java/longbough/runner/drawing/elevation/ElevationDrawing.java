@@ -1,0 +1,139 @@
+package longbough.runner.drawing.elevation;
+
+import java.util.ArrayList;
+import java.util.List;
+import longbough.model.state.LimbStatus;
+import longbough.model.state.TreeState;
+import longbough.runner.drawing.look.Label;
+import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.look.SpeciesLook;
+import longbough.runner.drawing.look.StateWords;
+import longbough.runner.drawing.look.Words;
+import longbough.runner.drawing.look.YearState;
+import longbough.runner.drawing.scene.Outline;
+import longbough.runner.drawing.scene.Scene;
+import longbough.runner.drawing.scene.Shape;
+import longbough.runner.drawing.scene.Style;
+
+/** The trees of one regime side by side, at one scale, over a common ground line. */
+public final class ElevationDrawing {
+  private static final double LEFT = 62;
+  private static final double RIGHT = Scene.PAGE_WIDTH - 14;
+  private static final double TOP = 84;
+  private static final double MOST_HEIGHT = 560;
+  private static final double WORDS_BELOW = 104;
+  private static final double MOST_CLUSTERS = 1250;
+  private static final double CLUSTER_SPREAD = 0.72;
+  private static final double PERSON_ROOM_M = 1.2;
+
+  private final String title;
+  private final List<YearState> years;
+  private final SpeciesLook look;
+  private final View[] views;
+  private final double scale;
+  private final double groundY;
+  private final double heightM;
+  private final double clusterM2;
+  private final FoliageMarks marks;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  private ElevationDrawing(String title, List<YearState> years, SpeciesLook look) {
+    this.title = title;
+    this.years = years;
+    this.look = look;
+    Extent extent = Extent.of(years);
+    heightM = extent.heightM();
+    double panel = (RIGHT - LEFT) / years.size();
+    double wide = panel / (2 * extent.halfWidthM() + PERSON_ROOM_M / years.size());
+    scale = Math.min(wide, MOST_HEIGHT / heightM);
+    groundY = Math.ceil(TOP + scale * heightM);
+    clusterM2 = LeafSize.clusterM2(years, MOST_CLUSTERS);
+    marks = new FoliageMarks(look, scale * CLUSTER_SPREAD * Math.sqrt(clusterM2));
+    views = new View[years.size()];
+    for (int i = 0; i < views.length; i++) {
+      views[i] = new View(scale, LEFT + (i + 0.5) * panel + (i == 0 ? 0.3 * scale : 0), groundY);
+    }
+  }
+
+  /** A picture of the given years, first to last from left to right. */
+  public static Scene draw(String title, List<YearState> years, SpeciesLook look) {
+    if (years.isEmpty()) {
+      throw new IllegalArgumentException("a drawing needs at least one year");
+    }
+    return new ElevationDrawing(title, List.copyOf(years), look).scene();
+  }
+
+  private Scene scene() {
+    shapes.add(Label.title(14, 34, title));
+    String view = look.name() + ", seen from the south, all years at one scale";
+    shapes.add(Label.quiet(14, 60, view, Shape.Anchor.START));
+    heightLines();
+    boolean openWounds = false;
+    boolean closedWounds = false;
+    for (int i = 0; i < years.size(); i++) {
+      YearState year = years.get(i);
+      TreePainter tree = new TreePainter(year.state(), views[i], look, marks, clusterM2);
+      shapes.add(new Shape.Group(StateWords.sentence(year), 1, tree.paint()));
+      openWounds |= tree.wounds().shows(true) || year.state().trunk.toppedAtM > 0;
+      closedWounds |= tree.wounds().shows(false);
+      below(year, views[i].axisX());
+    }
+    double legendTop = groundY + WORDS_BELOW;
+    double height =
+        new ElevationLegend(years, marks, clusterM2, openWounds, closedWounds)
+            .paint(14, RIGHT, legendTop, shapes);
+    int total = (int) Math.ceil(legendTop + height + 14);
+    return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);
+  }
+
+  private void heightLines() {
+    double step = heightM > 12 ? 5 : heightM > 5 ? 2 : 1;
+    Outline lines = new Outline();
+    for (double height = step; height <= heightM; height += step) {
+      double y = groundY - scale * height;
+      lines.move(LEFT - 8, y).line(RIGHT, y);
+      String words = Words.whole(height) + " m";
+      shapes.add(Label.quiet(LEFT - 14, y + 6, words, Shape.Anchor.END));
+    }
+    shapes.add(0, new Shape.Path(lines, Style.line(Palette.GUIDE, 0.8)));
+    Outline soil = new Outline().move(14, groundY).line(RIGHT, groundY);
+    soil.line(RIGHT, groundY + 9).line(14, groundY + 9).close();
+    shapes.add(new Shape.Path(soil, Style.fill(Palette.SOIL)));
+    Outline ground = new Outline().move(14, groundY).line(RIGHT, groundY);
+    shapes.add(new Shape.Path(ground, Style.line(Palette.GROUND, 1.6)));
+    shapes.addAll(Person.draw(LEFT - 14, groundY, scale));
+  }
+
+  private void below(YearState year, double x) {
+    TreeState state = year.state();
+    shapes.add(Label.heading(x, groundY + 34, year.heading()));
+    if (!state.vitality.alive) {
+      String cause = state.vitality.cause.label();
+      shapes.add(Label.body(x, groundY + 57, "dead: " + cause, Shape.Anchor.MIDDLE));
+      return;
+    }
+    String size =
+        Words.oneDecimal(state.heightM()) + " m, " + Words.brief(state.leafAreaM2()) + " m² leaf";
+    shapes.add(Label.body(x, groundY + 57, size, Shape.Anchor.MIDDLE));
+    String extra = extra(state);
+    if (!extra.isEmpty()) {
+      shapes.add(Label.quiet(x, groundY + 80, extra, Shape.Anchor.MIDDLE));
+    }
+  }
+
+  private static String extra(TreeState state) {
+    double sprouts = state.sprouts.leafAreaM2();
+    if (sprouts >= 0.05) {
+      return Words.brief(sprouts) + " m² on sprouts";
+    }
+    int dead = StateWords.limbs(state, LimbStatus.DEAD);
+    return dead == 0 ? "" : dead + (dead == 1 ? " dead limb" : " dead limbs");
+  }
+
+  private String description() {
+    StringBuilder words = new StringBuilder("Side view of a ").append(look.name());
+    words.append(" from the south at one scale, years from left to right.");
+    years.forEach(year -> words.append(' ').append(StateWords.sentence(year)));
+    return words.toString();
+  }
+}

@@ -1,0 +1,158 @@
+package longbough.runner.drawing.scene;
+
+import java.awt.AlphaComposite;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Composite;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** Paints a scene as a PNG on white, without a screen. */
+public final class PngWriter {
+  /** Pixels a unit: a page-wide picture gets 2000 pixels, about 300 a inch at 170 mm. */
+  public static final int PIXELS_PER_UNIT = 2;
+
+  private final Graphics2D canvas;
+
+  private PngWriter(Graphics2D canvas) {
+    this.canvas = canvas;
+  }
+
+  /** The scene as the bytes of a PNG file. */
+  public static byte[] write(Scene scene) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
+      ImageIO.write(paint(scene), "png", stream);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static BufferedImage paint(Scene scene) {
+    BufferedImage image =
+        new BufferedImage(
+            scene.width() * PIXELS_PER_UNIT,
+            scene.height() * PIXELS_PER_UNIT,
+            BufferedImage.TYPE_INT_RGB);
+    Graphics2D canvas = image.createGraphics();
+    canvas.setColor(Color.WHITE);
+    canvas.fillRect(0, 0, image.getWidth(), image.getHeight());
+    canvas.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    canvas.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    canvas.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    canvas.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    canvas.scale(PIXELS_PER_UNIT, PIXELS_PER_UNIT);
+    PngWriter writer = new PngWriter(canvas);
+    scene.shapes().forEach(shape -> writer.shape(shape, 1));
+    canvas.dispose();
+    return image;
+  }
+
+  private void shape(Shape shape, double opacity) {
+    if (shape instanceof Shape.Path path) {
+      fillAndDraw(path2d(path.outline()), path.style(), opacity);
+    } else if (shape instanceof Shape.Ellipse ellipse) {
+      double width = 2 * ellipse.radiusX();
+      double height = 2 * ellipse.radiusY();
+      double left = ellipse.x() - ellipse.radiusX();
+      double top = ellipse.y() - ellipse.radiusY();
+      fillAndDraw(new Ellipse2D.Double(left, top, width, height), ellipse.style(), opacity);
+    } else if (shape instanceof Shape.Text text) {
+      words(text);
+    } else if (shape instanceof Shape.Group group) {
+      group.shapes().forEach(inner -> shape(inner, opacity * group.opacity()));
+    } else if (shape instanceof Shape.Stamps stamps) {
+      stamps(stamps, opacity);
+    }
+  }
+
+  private void stamps(Shape.Stamps stamps, double opacity) {
+    AffineTransform before = canvas.getTransform();
+    for (int[] place : stamps.places()) {
+      canvas.translate(place[0] / 10.0, place[1] / 10.0);
+      stamps.mark().paths().forEach(path -> shape(path, opacity));
+      canvas.setTransform(before);
+    }
+  }
+
+  private void fillAndDraw(java.awt.Shape area, Style style, double opacity) {
+    Composite before = canvas.getComposite();
+    float alpha = (float) Math.max(0, Math.min(1, opacity * style.opacity()));
+    canvas.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, alpha));
+    if (!style.fill().equals(Style.NONE)) {
+      canvas.setColor(Color.decode(style.fill()));
+      canvas.fill(area);
+    }
+    if (!style.stroke().equals(Style.NONE) && style.strokeWidth() > 0) {
+      canvas.setColor(Color.decode(style.stroke()));
+      canvas.setStroke(stroke(style));
+      canvas.draw(area);
+    }
+    canvas.setComposite(before);
+  }
+
+  private static BasicStroke stroke(Style style) {
+    float width = (float) style.strokeWidth();
+    int cap = BasicStroke.CAP_ROUND;
+    int join = BasicStroke.JOIN_ROUND;
+    if (style.dash() <= 0) {
+      return new BasicStroke(width, cap, join);
+    }
+    return new BasicStroke(width, cap, join, 1, new float[] {(float) style.dash()}, 0);
+  }
+
+  private void words(Shape.Text text) {
+    canvas.setColor(Color.decode(text.colour()));
+    int face = text.bold() ? Font.BOLD : Font.PLAIN;
+    canvas.setFont(new Font(Font.SANS_SERIF, face, 1).deriveFont((float) text.size()));
+    double width = canvas.getFontMetrics().getStringBounds(text.words(), canvas).getWidth();
+    double share =
+        switch (text.anchor()) {
+          case START -> 0;
+          case MIDDLE -> 0.5;
+          case END -> 1;
+        };
+    canvas.drawString(text.words(), (float) (text.x() - share * width), (float) text.y());
+  }
+
+  private static Path2D path2d(Outline outline) {
+    Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
+    int at = 0;
+    for (int step = 0; step < outline.steps(); step++) {
+      switch (outline.step(step)) {
+        case Outline.MOVE -> path.moveTo(unit(outline, at++), unit(outline, at++));
+        case Outline.LINE -> path.lineTo(unit(outline, at++), unit(outline, at++));
+        case Outline.QUAD ->
+            path.quadTo(
+                unit(outline, at++), unit(outline, at++), unit(outline, at++), unit(outline, at++));
+        case Outline.CURVE ->
+            path.curveTo(
+                unit(outline, at++),
+                unit(outline, at++),
+                unit(outline, at++),
+                unit(outline, at++),
+                unit(outline, at++),
+                unit(outline, at++));
+        default -> path.closePath();
+      }
+    }
+    return path;
+  }
+
+  private static double unit(Outline outline, int index) {
+    return outline.number(index) / 10.0;
+  }
+}

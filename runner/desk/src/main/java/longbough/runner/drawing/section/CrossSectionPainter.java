@@ -1,0 +1,142 @@
+package longbough.runner.drawing.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import longbough.model.state.Sections;
+import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
+import longbough.model.state.Wounds;
+import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.scene.Outline;
+import longbough.runner.drawing.scene.Shape;
+import longbough.runner.drawing.scene.Style;
+
+/** One cross-section, north up: bark, rings, heartwood, decay, barrier zones, thinnest wall. */
+final class CrossSectionPainter {
+  private static final int ARC_STEPS = 10;
+
+  private final TreeState state;
+  private final int station;
+  private final double radiusM;
+  private final double x;
+  private final double y;
+  private final double scale;
+
+  CrossSectionPainter(TreeState state, double x, double y, double scale) {
+    this.state = state;
+    this.x = x;
+    this.y = y;
+    this.scale = scale;
+    station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, state.vitality.worstStation));
+    radiusM = Math.max(0, state.trunk.radiusM[station]);
+  }
+
+  List<Shape> paint(boolean[] shown) {
+    List<Shape> onto = new ArrayList<>();
+    disc(onto, radiusM, Style.fill(Palette.SAPWOOD).edged(Palette.BARK, 3.4));
+    shown[SectionLegend.SAPWOOD] = true;
+    double core = radiusM * Math.sqrt(Math.max(0, Math.min(1, 1 - state.trunk.sapwoodShare)));
+    if (scale * core > 1) {
+      disc(onto, core, Style.fill(Palette.HEARTWOOD));
+      shown[SectionLegend.HEARTWOOD] = true;
+    }
+    rings(onto, shown);
+    List<Outline> decay = DecayOutline.of(state.sections, station, x, y, scale);
+    for (Outline outline : decay) {
+      Style style = Style.fill(Palette.DECAY).edged(Palette.DECAY_EDGE, 0.8);
+      onto.add(new Shape.Path(outline, style));
+      shown[SectionLegend.DECAY] = true;
+    }
+    barriers(onto, shown);
+    if (!decay.isEmpty()) {
+      thinnestWall(onto, shown);
+    }
+    return onto;
+  }
+
+  private void disc(List<Shape> onto, double ofRadiusM, Style style) {
+    double radius = scale * ofRadiusM;
+    onto.add(new Shape.Ellipse(x, y, radius, radius, style));
+  }
+
+  private void rings(List<Shape> onto, boolean[] shown) {
+    Trunk trunk = state.trunk;
+    double breast = trunk.stations > 0 ? trunk.radiusAtM(Trunk.BREAST_HEIGHT_M) : 0;
+    int rings = Math.min(trunk.rings, Trunk.MAX_YEARS);
+    for (int ring = 0; breast > 0 && ring < rings - 1; ring++) {
+      double radius = trunk.ringRadiusM[ring] / breast * radiusM;
+      if (radius > 0 && radius <= radiusM) {
+        disc(onto, radius, Style.line(Palette.RING, ring == 0 ? 1.2 : 0.5));
+        shown[SectionLegend.RINGS] = true;
+      }
+    }
+  }
+
+  private void barriers(List<Shape> onto, boolean[] shown) {
+    double height = station * Trunk.STATION_STEP_M;
+    TrunkProfile profile = new TrunkProfile(state, 0, 0, 1, 1);
+    Wounds wounds = state.wounds;
+    for (int wound = 0; wound < wounds.count; wound++) {
+      boolean here =
+          wounds.limb[wound] == Wounds.ON_TRUNK
+              && !wounds.acrossStem[wound]
+              && wounds.columnDepthM[wound] > 0
+              && height > profile.lowM(wound)
+              && height < profile.highM(wound);
+      double bound = here ? profile.boundM(wound, height) : 0;
+      if (bound > 0) {
+        double half = Math.min(Math.PI, wounds.columnHalfWidthM[wound] / bound + 0.15);
+        Outline arc = arc(wounds.azimuthRad[wound], half, bound);
+        onto.add(new Shape.Path(arc, Style.line(Palette.BARRIER, 2.4)));
+        shown[SectionLegend.BARRIER] = true;
+      }
+    }
+  }
+
+  private Outline arc(double middleRad, double halfRad, double ofRadiusM) {
+    Outline arc = new Outline();
+    for (int step = 0; step <= ARC_STEPS; step++) {
+      double turn = middleRad + halfRad * (2.0 * step / ARC_STEPS - 1);
+      double px = x + scale * ofRadiusM * StrictMath.sin(turn);
+      double py = y - scale * ofRadiusM * StrictMath.cos(turn);
+      if (step == 0) {
+        arc.move(px, py);
+      } else {
+        arc.line(px, py);
+      }
+    }
+    return arc;
+  }
+
+  private void thinnestWall(List<Shape> onto, boolean[] shown) {
+    int thinnest = -1;
+    double outer = 0;
+    for (int sector = 0; sector < Sections.SECTORS; sector++) {
+      double decayed = state.sections.decayOuterM[station * Sections.SECTORS + sector];
+      if (decayed > outer) {
+        outer = decayed;
+        thinnest = sector;
+      }
+    }
+    if (thinnest < 0 || scale * (radiusM - outer) < 3) {
+      return;
+    }
+    double east = StrictMath.sin(DecayOutline.bearingRad(thinnest));
+    double south = -StrictMath.cos(DecayOutline.bearingRad(thinnest));
+    double from = scale * outer;
+    double to = scale * radiusM;
+    onto.addAll(span(x + from * east, y + from * south, x + to * east, y + to * south));
+    shown[SectionLegend.WALL] = true;
+  }
+
+  /** A measured distance: a dark line on a white one, with dots at its ends. */
+  static List<Shape> span(double x1, double y1, double x2, double y2) {
+    Outline line = new Outline().move(x1, y1).line(x2, y2);
+    Style dot = Style.fill(Palette.TEXT);
+    return List.of(
+        new Shape.Path(line, Style.line("#ffffff", 4)),
+        new Shape.Path(line, Style.line(Palette.TEXT, 1.8)),
+        new Shape.Ellipse(x1, y1, 2.6, 2.6, dot),
+        new Shape.Ellipse(x2, y2, 2.6, 2.6, dot));
+  }
+}

@@ -1,0 +1,144 @@
+package longbough.runner.drawing.section;
+
+import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
+import longbough.model.state.Wounds;
+import longbough.runner.drawing.scene.Outline;
+
+/** Turns heights and radii of one trunk into outlines; widths are drawn larger than heights. */
+final class TrunkProfile {
+  private static final double STEP_M = 0.25;
+  private static final int COLUMN_STEPS = 12;
+
+  private final TreeState state;
+  private final double axisX;
+  private final double groundY;
+  private final double unitsUp;
+  private final double unitsAcross;
+
+  TrunkProfile(TreeState state, double axisX, double groundY, double unitsUp, double unitsAcross) {
+    this.state = state;
+    this.axisX = axisX;
+    this.groundY = groundY;
+    this.unitsUp = unitsUp;
+    this.unitsAcross = unitsAcross;
+  }
+
+  double x(double radiusM) {
+    return axisX + unitsAcross * radiusM;
+  }
+
+  double y(double heightM) {
+    return groundY - unitsUp * heightM;
+  }
+
+  /** Radius of the standing trunk at a height, m; runs out to nothing above the last station. */
+  double radiusM(double heightM) {
+    Trunk trunk = state.trunk;
+    if (trunk.stations == 0) {
+      return 0;
+    }
+    double last = (trunk.stations - 1) * Trunk.STATION_STEP_M;
+    double radius = trunk.radiusAtM(Math.min(heightM, last));
+    if (trunk.leaderIntact && heightM > last && trunk.heightM > last) {
+      radius *= Math.max(0, (trunk.heightM - heightM) / (trunk.heightM - last));
+    }
+    return radius;
+  }
+
+  /** The trunk, or its core where share is below 1. */
+  Outline body(double share) {
+    double top = Math.max(0.1, state.trunk.heightM);
+    int steps = (int) Math.ceil(top / STEP_M);
+    Outline body = new Outline().move(x(-share * radiusM(0)), y(0));
+    for (int step = 1; step <= steps; step++) {
+      double height = Math.min(top, step * STEP_M);
+      body.line(x(-share * radiusM(height)), y(height));
+    }
+    for (int step = steps; step >= 0; step--) {
+      double height = Math.min(top, step * STEP_M);
+      body.line(x(share * radiusM(height)), y(height));
+    }
+    return body.close();
+  }
+
+  /** Side on which a wound is drawn: 1 right for the eastern half, -1 left for the western. */
+  double side(int wound) {
+    return StrictMath.sin(state.wounds.azimuthRad[wound]) >= 0 ? 1 : -1;
+  }
+
+  /** Where the surface of the trunk stood at wounding, carried along by taper, m. */
+  double boundM(int wound, double heightM) {
+    Wounds wounds = state.wounds;
+    double now = radiusM(wounds.heightM[wound]);
+    double here = radiusM(heightM);
+    double scaled = now > 0 ? wounds.parentRadiusM[wound] * here / now : here;
+    return Math.min(here, scaled);
+  }
+
+  double lowM(int wound) {
+    Wounds wounds = state.wounds;
+    return Math.max(0, wounds.heightM[wound] - wounds.columnDownM[wound]);
+  }
+
+  double highM(int wound) {
+    Wounds wounds = state.wounds;
+    return Math.min(state.trunk.heightM, wounds.heightM[wound] + wounds.columnUpM[wound]);
+  }
+
+  /** The decay column of one wound, deepest at the wound and running out above and below. */
+  Outline column(int wound) {
+    boolean across = state.wounds.acrossStem[wound];
+    double side = side(wound);
+    Outline column = new Outline();
+    for (int step = 0; step <= COLUMN_STEPS; step++) {
+      double height = heightAt(wound, step);
+      double bound = across ? halfAcrossM(wound, height) : boundM(wound, height);
+      point(column, side * bound, height, step == 0);
+    }
+    for (int step = COLUMN_STEPS; step >= 0; step--) {
+      double height = heightAt(wound, step);
+      double inner =
+          across
+              ? -halfAcrossM(wound, height)
+              : boundM(wound, height) - state.wounds.columnDepthM[wound] * shareAt(wound, height);
+      point(column, side * Math.max(-radiusM(height), inner), height, false);
+    }
+    return column.close();
+  }
+
+  /** The barrier zone of one wound: where the surface stood, as far as the column reaches. */
+  Outline barrier(int wound) {
+    double side = side(wound);
+    Outline line = new Outline();
+    for (int step = 0; step <= COLUMN_STEPS; step++) {
+      double height = heightAt(wound, step);
+      point(line, side * boundM(wound, height), height, step == 0);
+    }
+    return line;
+  }
+
+  private void point(Outline outline, double radiusM, double heightM, boolean first) {
+    if (first) {
+      outline.move(x(radiusM), y(heightM));
+    } else {
+      outline.line(x(radiusM), y(heightM));
+    }
+  }
+
+  private double heightAt(int wound, int step) {
+    return lowM(wound) + (highM(wound) - lowM(wound)) * step / COLUMN_STEPS;
+  }
+
+  private double halfAcrossM(int wound, double heightM) {
+    double half = Math.max(state.wounds.columnDepthM[wound], state.wounds.columnHalfWidthM[wound]);
+    return Math.min(boundM(wound, heightM), half * shareAt(wound, heightM));
+  }
+
+  private double shareAt(int wound, double heightM) {
+    Wounds wounds = state.wounds;
+    double away = heightM - wounds.heightM[wound];
+    double reach = away > 0 ? wounds.columnUpM[wound] : wounds.columnDownM[wound];
+    return reach <= 0 ? 1 : Math.sqrt(Math.max(0, 1 - Math.abs(away) / reach));
+  }
+}

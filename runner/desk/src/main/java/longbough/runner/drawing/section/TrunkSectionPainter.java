@@ -1,0 +1,111 @@
+package longbough.runner.drawing.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import longbough.model.state.TreeState;
+import longbough.model.state.Wounds;
+import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.scene.Outline;
+import longbough.runner.drawing.scene.Shape;
+import longbough.runner.drawing.scene.Style;
+
+/** Wood, decay columns, barrier zones and wound faces of one trunk cut open lengthwise. */
+final class TrunkSectionPainter {
+  private static final double LEAST_COLUMN_M = 0.02;
+
+  private final TreeState state;
+  private final TrunkProfile profile;
+
+  TrunkSectionPainter(TreeState state, TrunkProfile profile) {
+    this.state = state;
+    this.profile = profile;
+  }
+
+  /** Wounds whose decay in the trunk is large enough to draw. */
+  static int columns(TreeState state) {
+    int count = 0;
+    for (int wound = 0; wound < state.wounds.count; wound++) {
+      count += hasColumn(state, wound) ? 1 : 0;
+    }
+    return count;
+  }
+
+  List<Shape> paint(boolean[] shown) {
+    List<Shape> onto = new ArrayList<>();
+    double core = Math.sqrt(Math.max(0, Math.min(1, 1 - state.trunk.sapwoodShare)));
+    onto.add(new Shape.Path(profile.body(1), Style.fill(Palette.SAPWOOD).edged(Palette.BARK, 2)));
+    shown[SectionLegend.SAPWOOD] = true;
+    if (core > 0.02) {
+      onto.add(new Shape.Path(profile.body(core), Style.fill(Palette.HEARTWOOD)));
+      shown[SectionLegend.HEARTWOOD] = true;
+    }
+    for (int wound = 0; wound < state.wounds.count; wound++) {
+      if (hasColumn(state, wound)) {
+        Style decay = Style.fill(Palette.DECAY).edged(Palette.DECAY_EDGE, 0.8);
+        onto.add(new Shape.Path(profile.column(wound), decay));
+        shown[SectionLegend.DECAY] = true;
+      }
+    }
+    for (int wound = 0; wound < state.wounds.count; wound++) {
+      if (hasColumn(state, wound) && !state.wounds.acrossStem[wound]) {
+        onto.add(new Shape.Path(profile.barrier(wound), Style.line(Palette.BARRIER, 2.4)));
+        shown[SectionLegend.BARRIER] = true;
+      }
+    }
+    for (int wound = 0; wound < state.wounds.count; wound++) {
+      if (onTrunk(state, wound)) {
+        face(wound, onto, shown);
+      }
+    }
+    if (state.vitality.worstDecayAreaFraction > 0) {
+      worst(onto);
+      shown[SectionLegend.WORST] = true;
+    }
+    return onto;
+  }
+
+  private static boolean onTrunk(TreeState state, int wound) {
+    return state.wounds.limb[wound] == Wounds.ON_TRUNK
+        && state.wounds.heightM[wound] <= state.trunk.heightM + 0.01;
+  }
+
+  private static boolean hasColumn(TreeState state, int wound) {
+    Wounds wounds = state.wounds;
+    double length = wounds.columnUpM[wound] + wounds.columnDownM[wound];
+    boolean deep = wounds.columnDepthM[wound] > 0 || wounds.acrossStem[wound];
+    return onTrunk(state, wound) && deep && length > LEAST_COLUMN_M;
+  }
+
+  private void face(int wound, List<Shape> onto, boolean[] shown) {
+    Wounds wounds = state.wounds;
+    double height = wounds.heightM[wound];
+    double x = profile.x(profile.side(wound) * profile.radiusM(height));
+    if (!wounds.open(wound)) {
+      double out = 5 * profile.side(wound);
+      Outline tick =
+          new Outline().move(x - out, profile.y(height)).line(x + out, profile.y(height));
+      onto.add(new Shape.Path(tick, Style.line(Palette.WOUND_EDGE, 1.6)));
+      shown[SectionLegend.CLOSED] = true;
+    } else if (wounds.acrossStem[wound]) {
+      double half = profile.radiusM(height);
+      Outline cut = new Outline().move(profile.x(-half), profile.y(height));
+      cut.line(profile.x(half), profile.y(height));
+      onto.add(new Shape.Path(cut, Style.line(Palette.OPEN_WOUND, 5)));
+      shown[SectionLegend.OPEN] = true;
+    } else {
+      double half = Math.max(0.02, wounds.openHeightM[wound] / 2);
+      Outline open =
+          new Outline().move(x, profile.y(height - half)).line(x, profile.y(height + half));
+      onto.add(new Shape.Path(open, Style.line(Palette.OPEN_WOUND, 5)));
+      shown[SectionLegend.OPEN] = true;
+    }
+  }
+
+  private void worst(List<Shape> onto) {
+    double height = TrunkSectionDrawing.worstHeightM(state);
+    double half = profile.radiusM(height);
+    double y = profile.y(height);
+    Outline line = new Outline().move(profile.x(-half) - 16, y).line(profile.x(half) + 16, y);
+    onto.add(new Shape.Path(line, Style.line(Palette.TEXT, 1.2).dashed(4)));
+  }
+}
