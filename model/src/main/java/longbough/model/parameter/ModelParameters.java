@@ -18,6 +18,7 @@ public record ModelParameters(
     SurvivalParameters survival,
     WeatherParameters weather,
     RootParameters root,
+    PruningParameters pruning,
     CrewParameters crew,
     LimitParameters limit) {
 
@@ -40,6 +41,7 @@ public record ModelParameters(
         SurvivalParameters.of(table),
         WeatherParameters.of(table),
         RootParameters.of(table),
+        PruningParameters.of(table),
         CrewParameters.of(table),
         LimitParameters.of(table));
   }

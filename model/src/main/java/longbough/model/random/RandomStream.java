@@ -29,6 +29,17 @@ public final class RandomStream {
     return ((bits >>> 11) + 0.5) * UNIT;
   }
 
+  /**
+   * Uniform in (0, 1) at a fixed place of the stream, without moving on: for draws that belong to a
+   * thing (this limb) and not to the order in which things happen.
+   *
+   * @param place 0 or more
+   */
+  public double uniformAt(long place) {
+    long bits = mix(~key + (place + 1) * GOLDEN);
+    return ((bits >>> 11) + 0.5) * UNIT;
+  }
+
   /** Standard normal by inversion (one uniform a draw keeps streams aligned). */
   public double normal() {
     return NormalQuantile.of(uniform());

@@ -63,7 +63,10 @@ public final class TreeState {
     double top = trunk.heightM;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
-        top = Math.max(top, limbs.tipHeightM(limb) + sprouts.lengthM[limb] * sprouts.position[limb]);
+        top = Math.max(top, limbs.tipHeightM(limb));
+      }
+      if (sprouts.count[limb] > 0) {
+        top = Math.max(top, sproutBaseM(limb) + sprouts.lengthM[limb]);
       }
     }
     int topCohort = Sprouts.trunkCohort(trunk.heightM);
@@ -71,6 +74,12 @@ public final class TreeState {
       top = Math.max(top, trunk.heightM + sprouts.lengthM[topCohort]);
     }
     return top;
+  }
+
+  /** Height at which a limb's sprouts stand on it, m. */
+  public double sproutBaseM(int limb) {
+    double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
+    return limbs.heightM[limb] + sprouts.position[limb] * rise;
   }
 
   /** Live crown length over tree height, 0 to 1. */

@@ -11,6 +11,9 @@ public final class Wounds {
   /** {@link #limb} of a wound on the trunk. */
   public static final int ON_TRUNK = -1;
 
+  /** {@link #limb} of a wound that left with the part that bore it; nothing of it is open. */
+  public static final int GONE = -2;
+
   public int count;
 
   /** Simulation year of wounding; negative where older than the simulation. */
@@ -19,7 +22,7 @@ public final class Wounds {
   /** Month of wounding, 1 (midwinter) to 12. */
   public int[] month = new int[64];
 
-  /** Limb that carries the wound, or {@link #ON_TRUNK}. */
+  /** Limb that carries the wound, {@link #ON_TRUNK} or {@link #GONE}. */
   public int[] limb = new int[64];
 
   /** {@link longbough.model.pruning.Placement} ordinal; old wounds and cavities use collar. */
@@ -114,6 +117,33 @@ public final class Wounds {
   /** Open face of a record, ellipse, all its cuts together, m2. */
   public double openAreaM2(int w) {
     return Math.PI / 4 * openWidthM[w] * openHeightM[w] * cuts[w];
+  }
+
+  /** Takes the wounds of a limb out of the account when the limb leaves the tree. */
+  public void loseWithLimb(int gone, int thisYear) {
+    for (int w = 0; w < count; w++) {
+      if (limb[w] == gone) {
+        lose(w, thisYear);
+      }
+    }
+  }
+
+  /** Takes the trunk wounds above a height out of the account when the trunk is cut there. */
+  public void loseAbove(double cutHeightM, int thisYear) {
+    for (int w = 0; w < count; w++) {
+      if (limb[w] == ON_TRUNK && heightM[w] > cutHeightM) {
+        lose(w, thisYear);
+      }
+    }
+  }
+
+  private void lose(int w, int thisYear) {
+    limb[w] = GONE;
+    openWidthM[w] = 0;
+    openHeightM[w] = 0;
+    stubM[w] = 0;
+    confined[w] = true;
+    closedYear[w] = Math.min(closedYear[w], thisYear);
   }
 
   private void grow() {
