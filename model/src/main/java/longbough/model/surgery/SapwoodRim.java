@@ -1,0 +1,35 @@
+package longbough.model.surgery;
+
+import longbough.model.state.Trunk;
+
+/**
+ * Sapwood as a rim of even depth, in trunk and limbs alike: depth t = R (1 - sqrt(1 - s)), R trunk
+ * radius at breast height (m), s share of that section which is sapwood. A part of radius r is then
+ * living over the share 1 - (1 - t/r)^2 of its section, all of it where r is at most t. Source:
+ * geometry; that the depth is even along tree and limbs is an assumption.
+ */
+public final class SapwoodRim {
+
+  private SapwoodRim() {}
+
+  /** Depth of the sapwood, m. */
+  public static double depthM(Trunk trunk) {
+    double share = Math.min(1, Math.max(0, trunk.sapwoodShare));
+    return trunk.dbhM() / 2 * (1 - Math.sqrt(1 - share));
+  }
+
+  /** Share of a section that is living wood, 0 to 1. */
+  public static double livingShare(Trunk trunk, double radiusM) {
+    double depth = depthM(trunk);
+    if (radiusM <= depth) {
+      return 1;
+    }
+    double core = 1 - depth / radiusM;
+    return 1 - core * core;
+  }
+
+  /** Whether a cut across a part of this radius lays heartwood open. */
+  public static boolean reachesHeartwood(Trunk trunk, double radiusM) {
+    return radiusM > depthM(trunk);
+  }
+}
