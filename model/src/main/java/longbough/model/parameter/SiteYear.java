@@ -23,6 +23,11 @@ public final class SiteYear {
   /** Highest 3-second gust of the year at 10 m in the open, m/s. */
   public double gustMs;
 
+  /** Gust reached once in ten and once in fifty years on average, at 10 m in the open, m/s. */
+  public double gustTenYearMs;
+
+  public double gustFiftyYearMs;
+
   /** Whether that gust came while the leaves were on. */
   public boolean gustInLeaf;
 

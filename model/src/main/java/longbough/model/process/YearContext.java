@@ -14,6 +14,7 @@ public final class YearContext {
   public final EventLog events;
   public final RandomStream random;
   public final CrownLight light = new CrownLight();
+  public final WindLoad wind = new WindLoad();
   public final SiteYear site = new SiteYear();
   public ModelParameters parameters;
 

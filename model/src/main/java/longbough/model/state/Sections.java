@@ -10,6 +10,9 @@ public final class Sections {
   public final double[] decayInnerM = new double[Trunk.MAX_STATIONS * SECTORS];
   public final double[] decayOuterM = new double[Trunk.MAX_STATIONS * SECTORS];
 
+  /** Whether a sector lies open to the air: no wood stands outside its decay. */
+  public final boolean[] open = new boolean[Trunk.MAX_STATIONS * SECTORS];
+
   /** Whether a station has any decay. */
   public final boolean[] decayed = new boolean[Trunk.MAX_STATIONS];
 
@@ -19,12 +22,13 @@ public final class Sections {
   /** Share of the section modulus lost about the weakest axis, by station. */
   public final double[] strengthLoss = new double[Trunk.MAX_STATIONS];
 
-  /** Least residual wall over radius, by station: 1 where sound. */
+  /** Least sound wood between pith and surface over the radius, by station: 1 where sound. */
   public final double[] wallRatio = new double[Trunk.MAX_STATIONS];
 
   public void copyFrom(Sections other) {
     System.arraycopy(other.decayInnerM, 0, decayInnerM, 0, decayInnerM.length);
     System.arraycopy(other.decayOuterM, 0, decayOuterM, 0, decayOuterM.length);
+    System.arraycopy(other.open, 0, open, 0, open.length);
     System.arraycopy(other.decayed, 0, decayed, 0, decayed.length);
     System.arraycopy(other.areaFraction, 0, areaFraction, 0, areaFraction.length);
     System.arraycopy(other.strengthLoss, 0, strengthLoss, 0, strengthLoss.length);

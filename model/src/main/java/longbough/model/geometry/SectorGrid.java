@@ -1,0 +1,54 @@
+package longbough.model.geometry;
+
+import longbough.model.state.Sections;
+
+/**
+ * Equal sectors round the pith, sector k centred on the angle k · 2π / n (rad): the constants that
+ * integrals over annular sectors need. Immutable.
+ */
+public final class SectorGrid {
+  /** The grid of {@link Sections}. */
+  public static final SectorGrid STANDARD = new SectorGrid(Sections.SECTORS);
+
+  final int sectors;
+  final double widthRad;
+  final double[] cos;
+  final double[] sin;
+
+  /** Cosine of the angle from a sector's centre to the near edge of the j-th sector from it. */
+  final double[] nearEdgeCos;
+
+  public SectorGrid(int sectors) {
+    this.sectors = sectors;
+    this.widthRad = 2 * Math.PI / sectors;
+    this.cos = new double[sectors];
+    this.sin = new double[sectors];
+    this.nearEdgeCos = new double[sectors];
+    for (int k = 0; k < sectors; k++) {
+      cos[k] = StrictMath.cos(k * widthRad);
+      sin[k] = StrictMath.sin(k * widthRad);
+      nearEdgeCos[k] = k == 0 ? 1 : StrictMath.cos((k - 0.5) * widthRad);
+    }
+  }
+
+  public int sectors() {
+    return sectors;
+  }
+
+  public double widthRad() {
+    return widthRad;
+  }
+
+  /** Cosine of the angle between the centres of sectors a and b. */
+  public double cosBetween(int a, int b) {
+    int turn = a - b;
+    return cos[turn < 0 ? turn + sectors : turn];
+  }
+
+  /** Sector whose centre lies nearest to an angle of 0 to 2π (rad, any whole turns). */
+  public int nearest(double angleRad) {
+    double turns = angleRad / widthRad + 0.5;
+    int k = (int) Math.floor(turns) % sectors;
+    return k < 0 ? k + sectors : k;
+  }
+}

@@ -1,0 +1,93 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.TreeEvent;
+import longbough.model.state.Sections;
+import longbough.model.state.Vitality;
+
+/**
+ * Yearly probability that the year's strongest gust exceeds what stem, roots and the weakest limb
+ * withstand.
+ *
+ * <p>The yearly highest gust follows Gumbel's distribution, P(gust ≤ u) = exp(-exp(-(u - μ) / β)), with μ and
+ * β (m/s) from the climate's ten-year and fifty-year gusts; it comes in leaf with a fixed probability.
+ * P(failure) = P(gust > critical gust). One gust loads all parts, so the probability that anything fails
+ * is that of the weakest part, not the sum.
+ */
+public final class FailureProbability implements Process {
+  // Reduced variates of the return periods: -ln(-ln(1 - 1/T)).
+  private static final double TEN_YEARS = -StrictMath.log(-StrictMath.log(1 - 1 / 10.0));
+  private static final double FIFTY_YEARS = -StrictMath.log(-StrictMath.log(1 - 1 / 50.0));
+
+  @Override
+  public String name() {
+    return "failure probability";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("gumbel1958");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.VITALITY);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    Vitality vitality = context.state.vitality;
+    if (!vitality.alive) {
+      return;
+    }
+    WindLoad wind = context.wind;
+    double stem = exceeded(context, wind.stemInLeafMs, wind.stemLeaflessMs);
+    double root = exceeded(context, wind.rootInLeafMs, wind.rootLeaflessMs);
+    double limb = exceeded(context, wind.limbInLeafMs, wind.limbLeaflessMs);
+    vitality.stemFailureProbability = stem;
+    vitality.uprootingProbability = root;
+    vitality.limbFailureProbability = limb;
+    vitality.failureProbability = exceeded(context,
+        Math.min(Math.min(wind.stemInLeafMs, wind.rootInLeafMs), wind.limbInLeafMs),
+        Math.min(Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs), wind.limbLeaflessMs));
+    worst(context);
+  }
+
+  private static double exceeded(YearContext context, double inLeafMs, double leaflessMs) {
+    if (context.parameters.species().evergreen()) {
+      return exceedance(inLeafMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs);
+    }
+    double share = context.parameters.strength().gustInLeafShare();
+    return share * exceedance(inLeafMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs)
+        + (1 - share) * exceedance(leaflessMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs);
+  }
+
+  /** Yearly probability that the highest gust exceeds a speed, both m/s at 10 m in the open. */
+  static double exceedance(double speedMs, double tenYearMs, double fiftyYearMs) {
+    double scale = (fiftyYearMs - tenYearMs) / (FIFTY_YEARS - TEN_YEARS);
+    if (!(scale > 0)) {
+      return 0;
+    }
+    double reduced = TEN_YEARS + (speedMs - tenYearMs) / scale;
+    return -StrictMath.expm1(-StrictMath.exp(-reduced));
+  }
+
+  // The decayed station with the least strength against its load stands for the tree.
+  private static void worst(YearContext context) {
+    Vitality vitality = context.state.vitality;
+    Sections sections = context.state.sections;
+    int station = context.wind.worstStation;
+    double before = vitality.worstStrengthLoss;
+    vitality.worstStation = station;
+    vitality.worstDecayAreaFraction = sections.areaFraction[station];
+    vitality.worstStrengthLoss = sections.strengthLoss[station];
+    vitality.worstWallRatio = sections.wallRatio[station];
+    double reported = context.parameters.decay().reportedStrengthLoss();
+    if (context.events.on() && before < reported && vitality.worstStrengthLoss >= reported) {
+      double height = station * longbough.model.state.Trunk.STATION_STEP_M;
+      context.events.add(
+          new TreeEvent.DecayReached(context.state.year, height, vitality.worstStrengthLoss));
+    }
+  }
+}

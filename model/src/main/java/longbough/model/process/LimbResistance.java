@@ -1,0 +1,176 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.parameter.StrengthParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
+import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
+
+/**
+ * The gust that would break the weakest limb or sprout at its union.
+ *
+ * <p>Moment at the base M = q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull on a long
+ * lever. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
+ * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
+ * codominant fork, less where its bark is included (S09, S10), and for a sprout j0 + (1 - j0) t / (t + t1),
+ * t its age (years), because a sprout starts in the outermost ring. Where a sprout's cohort sits on
+ * decayed trunk, j falls with the share of decay. A sprout's base follows from its wood as a slender
+ * stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
+ */
+public final class LimbResistance implements Process {
+  private static final double CARBON_PER_WOOD = 0.5;
+
+  @Override
+  public String name() {
+    return "limb resistance";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("branchtests", "smiley2003", "hazeltests");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of();
+  }
+
+  @Override
+  public void run(YearContext context) {
+    if (!context.state.vitality.alive) {
+      return;
+    }
+    WindLoad wind = context.wind;
+    wind.weakestCohort = WindLoad.NONE;
+    wind.limbInLeafMs = CriticalGust.NEVER_MS;
+    wind.limbLeaflessMs = CriticalGust.NEVER_MS;
+    wind.weakestDiameterM = 0;
+    double worst = 0;
+    if (wind.topStation >= 0) {
+      worst = Math.max(weakestLimb(context, 0), 0);
+      worst = weakestSprout(context, worst);
+    }
+    if (worst > 0) {
+      criticalGusts(context, worst);
+    }
+  }
+
+  private static double weakestLimb(YearContext context, double least) {
+    TreeState state = context.state;
+    Limbs limbs = state.limbs;
+    double worst = least;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      double d = limbs.baseDiameterM[limb];
+      if (limbs.alive(limb) && d >= context.parameters.strength().leastDiameterM()) {
+        double demand = limbMoment(context, limb) / (union(context, limb) * d * d * d);
+        if (demand > worst) {
+          worst = demand;
+          weakest(context.wind, limb, false, d);
+        }
+      }
+    }
+    return worst;
+  }
+
+  // Drag area times lever times profile of a limb's leaves, m3.
+  private static double limbMoment(YearContext context, int limb) {
+    Limbs limbs = context.state.limbs;
+    StrengthParameters p = context.parameters.strength();
+    double length = limbs.lengthM[limb];
+    double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
+    double sum = 0;
+    for (int zone = 0; zone < Limbs.ZONES; zone++) {
+      double position = WindLoading.zonePosition(zone);
+      double profile = p.profile().inLeaf(station(limbs.heightM[limb] + rise * position));
+      sum += limbs.leafAreaM2[limb * Limbs.ZONES + zone] * position * length * profile;
+    }
+    double along = context.state.sprouts.position[limb];
+    double profile = p.profile().inLeaf(station(limbs.heightM[limb] + rise * along));
+    sum += context.state.sprouts.leafAreaM2[limb] * along * length * profile;
+    return sum * context.wind.areaPerLeafArea;
+  }
+
+  private static int station(double heightM) {
+    int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
+    return Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
+  }
+
+  private static double union(YearContext context, int limb) {
+    StrengthParameters p = context.parameters.strength();
+    Limbs limbs = context.state.limbs;
+    double union = limbs.codominant[limb] ? p.codominantFactor() : 1;
+    return limbs.includedBark[limb] ? union * p.includedBarkFactor() : union;
+  }
+
+  private static double weakestSprout(YearContext context, double least) {
+    Sprouts sprouts = context.state.sprouts;
+    StrengthParameters p = context.parameters.strength();
+    double worst = least;
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      if (sprouts.count[cohort] > 0 && sprouts.leafAreaM2[cohort] > 0) {
+        double d = sproutDiameterM(context, cohort);
+        if (d >= p.leastDiameterM()) {
+          double demand = sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
+          if (demand > worst) {
+            worst = demand;
+            weakest(context.wind, cohort, true, d);
+          }
+        }
+      }
+    }
+    return worst;
+  }
+
+  /** Base diameter of the mean sprout of a cohort, m. */
+  static double sproutDiameterM(YearContext context, int cohort) {
+    Sprouts sprouts = context.state.sprouts;
+    double length = sprouts.lengthM[cohort] * sprouts.count[cohort];
+    double carbonKgM3 = CARBON_PER_WOOD * context.parameters.species().woodDensityKgM3();
+    double form = context.parameters.strength().sproutStemForm();
+    return length > 0 ? Math.sqrt(4 / Math.PI * sprouts.woodKgC[cohort] / (form * carbonKgM3 * length)) : 0;
+  }
+
+  private static double sproutMoment(YearContext context, int cohort) {
+    TreeState state = context.state;
+    double half = state.sprouts.lengthM[cohort] / 2;
+    double foot = cohort < Limbs.MAX
+        ? state.limbs.heightM[cohort]
+        : Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
+    double profile = context.parameters.strength().profile().inLeaf(station(foot + half));
+    double leaf = state.sprouts.leafAreaM2[cohort] / state.sprouts.count[cohort];
+    return context.wind.areaPerLeafArea * leaf * half * profile;
+  }
+
+  private static double sproutUnion(YearContext context, int cohort) {
+    StrengthParameters p = context.parameters.strength();
+    double age = context.state.sprouts.ageYears[cohort];
+    double union = p.sproutUnionStart()
+        + (1 - p.sproutUnionStart()) * age / (age + p.sproutUnionHalfYears());
+    if (cohort >= Limbs.MAX) {
+      double height = Math.min(Sprouts.trunkHeightM(cohort), context.state.trunk.heightM);
+      union *= 1 - context.state.sections.areaFraction[station(height)];
+    }
+    return Math.max(1e-3, union);
+  }
+
+  private static void weakest(WindLoad wind, int cohort, boolean sprout, double diameterM) {
+    wind.weakestCohort = cohort;
+    wind.weakestIsSprout = sprout;
+    wind.weakestDiameterM = diameterM;
+  }
+
+  // Leafless, the profile's slightly steeper power is neglected beside the share of drag that stays.
+  private static void criticalGusts(YearContext context, double demand) {
+    StrengthParameters p = context.parameters.strength();
+    double strength = Math.PI / 32 * p.limbStrengthShare()
+        * context.parameters.species().modulusOfRuptureMpa() * 1e6;
+    double load = p.loadPa() * p.dragCoefficient() * demand;
+    double exposure = context.site.windExposure;
+    context.wind.limbInLeafMs = CriticalGust.of(p, true, exposure, strength, load);
+    context.wind.limbLeaflessMs = context.parameters.species().evergreen()
+        ? context.wind.limbInLeafMs
+        : CriticalGust.of(p, false, exposure, strength, load * p.leaflessShare());
+  }
+}

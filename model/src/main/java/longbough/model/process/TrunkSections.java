@@ -1,0 +1,186 @@
+package longbough.model.process;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import longbough.model.geometry.SectorGrid;
+import longbough.model.state.Sections;
+import longbough.model.state.Trunk;
+import longbough.model.state.Wounds;
+
+/**
+ * Draws every wound's decay column into the trunk's cross-sections, where it lies: the union of columns
+ * by station and sector.
+ *
+ * <p>A column is a spindle: at distance z of its reach L its extents are those at the wound times
+ * √(1 - (z/L)²). In sapwood its section is half an ellipse, depth h √(1 - (δ/β)²) at the angle δ from the
+ * wound's bearing, β = half width / barrier radius; in heartwood a disc that touches the sapwood on the
+ * wound's side and grows with depth until it fills the heartwood; where the half width goes all round,
+ * a centred disc. Nothing lies outside the barrier radius: the radius at wounding, carried up the
+ * trunk by taper and never widened below the wound. Lengths m, angles rad. Columns of one sector are
+ * joined to one span, wood between them included. A column held in the core of a removed branch is no
+ * trunk decay and is left out. Shape after Shigo (1983); the spindle is our assumption.
+ */
+public final class TrunkSections implements Process {
+  private static final SectorGrid GRID = SectorGrid.STANDARD;
+  private static final int SECTORS = Sections.SECTORS;
+  private static final double WIDTH = GRID.widthRad();
+  private static final double ALL_ROUND = Math.PI * (1 - 1e-9);
+
+  @Override
+  public String name() {
+    return "trunk sections";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("shigo1983", "shigo1969");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.SECTIONS);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    if (!context.state.vitality.alive) {
+      return;
+    }
+    clear(context.state.sections);
+    Wounds wounds = context.state.wounds;
+    for (int w = 0; w < wounds.count; w++) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK && !Compartmentalization.inBranchCore(wounds, w)) {
+        draw(context, w);
+      }
+    }
+  }
+
+  private static void clear(Sections sections) {
+    for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
+      if (sections.decayed[s]) {
+        int from = s * SECTORS;
+        Arrays.fill(sections.decayInnerM, from, from + SECTORS, 0);
+        Arrays.fill(sections.decayOuterM, from, from + SECTORS, 0);
+        Arrays.fill(sections.open, from, from + SECTORS, false);
+        sections.decayed[s] = false;
+      }
+    }
+  }
+
+  // Every column meets at least the station nearest to its wound.
+  private static void draw(YearContext context, int w) {
+    Trunk trunk = context.state.trunk;
+    Wounds wounds = context.state.wounds;
+    double step = Trunk.STATION_STEP_M;
+    int last = trunk.stations - 1;
+    int from = Math.max(0, (int) ((wounds.heightM[w] - wounds.columnDownM[w]) / step + 0.5));
+    int to = Math.min(last, (int) ((wounds.heightM[w] + wounds.columnUpM[w]) / step + 0.5));
+    double radiusHere = trunk.radiusAtM(Math.min(wounds.heightM[w], last * step));
+    double barrier = Math.min(wounds.parentRadiusM[w], radiusHere);
+    for (int s = Math.min(from, last); s <= to; s++) {
+      double bound = Math.min(barrier, trunk.radiusM[s] - (radiusHere - barrier));
+      double away = s * step - wounds.heightM[w];
+      double reach = away > 0 ? wounds.columnUpM[w] : wounds.columnDownM[w];
+      double z = Math.max(0, Math.abs(away) - step / 2);
+      double left = reach > 0 ? 1 - z * z / (reach * reach) : z == 0 ? 1 : 0;
+      if (bound > 0 && left > 0) {
+        section(context, w, s, bound, Math.sqrt(left), z);
+      }
+    }
+  }
+
+  private static void section(YearContext context, int w, int s, double bound, double taper, double z) {
+    Wounds wounds = context.state.wounds;
+    Sections sections = context.state.sections;
+    double scale = bound / wounds.parentRadiusM[w];
+    double depth = Math.min(bound, wounds.columnDepthM[w] * scale) * taper;
+    double beta = wounds.columnHalfWidthM[w] / wounds.parentRadiusM[w];
+    if (!(depth > 0)) {
+      return;
+    }
+    sections.decayed[s] = true;
+    if (wounds.acrossStem[w] || beta >= ALL_ROUND) {
+      centredDisc(sections, s * SECTORS, depth);
+    } else {
+      wedge(sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
+      double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
+      double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
+      if (depth > sapwood && heart > 0) {
+        int k = GRID.nearest(wounds.azimuthRad[w]);
+        eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
+      }
+    }
+    if (wounds.open(w) && !wounds.acrossStem[w] && z <= wounds.openHeightM[w] / 2) {
+      double half = wounds.openWidthM[w] / 2 / context.state.trunk.radiusM[s];
+      open(sections, s * SECTORS, wounds.azimuthRad[w], bound, Math.min(Math.PI, half));
+    }
+  }
+
+  private static void centredDisc(Sections sections, int from, double radius) {
+    for (int k = 0; k < SECTORS; k++) {
+      join(sections, from + k, 0, radius);
+    }
+  }
+
+  // A sector only part covered takes that part of the depth, so that the area is right.
+  private static void wedge(
+      Sections sections, int from, double azimuth, double bound, double depth, double beta) {
+    int centre = GRID.nearest(azimuth);
+    double off = azimuth - Math.floor(azimuth / WIDTH + 0.5) * WIDTH;
+    int span = Math.min(SECTORS / 2, (int) (beta / WIDTH) + 1);
+    for (int j = -span; j <= span; j++) {
+      double delta = j * WIDTH - off;
+      double low = Math.max(-beta, delta - WIDTH / 2);
+      double high = Math.min(beta, delta + WIDTH / 2);
+      if (high > low) {
+        double middle = (low + high) / 2 / beta;
+        double profile = Math.sqrt(Math.max(0, 1 - middle * middle));
+        double local = depth * profile * (high - low) / WIDTH;
+        int k = (centre + j + SECTORS) % SECTORS;
+        join(sections, from + k, bound - local, bound);
+      }
+    }
+  }
+
+  // Disc of radius a = f B whose far side from the wound recedes as f grows to 1 and it fills B.
+  private static void eccentricDisc(Sections sections, int from, int bearing, double bound, double fill) {
+    double a = fill * bound;
+    double centre = bound - a;
+    for (int k = 0; k < SECTORS; k++) {
+      double cos = GRID.cosBetween(k, bearing);
+      double root = a * a - centre * centre * (1 - cos * cos);
+      if (root >= 0) {
+        double half = Math.sqrt(root);
+        double outer = centre * cos + half;
+        if (outer > 0) {
+          join(sections, from + k, Math.max(0, centre * cos - half), Math.min(bound, outer));
+        }
+      }
+    }
+  }
+
+  // Sectors that are mostly open have no wood outside the barrier zone, or outside their decay.
+  private static void open(Sections sections, int from, double azimuth, double bound, double half) {
+    int centre = GRID.nearest(azimuth);
+    double off = azimuth - Math.floor(azimuth / WIDTH + 0.5) * WIDTH;
+    int span = Math.min(SECTORS / 2, (int) (half / WIDTH) + 1);
+    for (int j = -span; j <= span; j++) {
+      if (Math.abs(j * WIDTH - off) <= half) {
+        int i = from + (centre + j + SECTORS) % SECTORS;
+        sections.open[i] = true;
+        join(sections, i, bound, bound);
+      }
+    }
+  }
+
+  private static void join(Sections sections, int i, double inner, double outer) {
+    if (sections.decayOuterM[i] > 0) {
+      sections.decayInnerM[i] = Math.min(sections.decayInnerM[i], inner);
+      sections.decayOuterM[i] = Math.max(sections.decayOuterM[i], outer);
+    } else {
+      sections.decayInnerM[i] = inner;
+      sections.decayOuterM[i] = outer;
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.Flow;
+import longbough.model.history.TreeEvent;
+import longbough.model.parameter.StrengthParameters;
+import longbough.model.pruning.Placement;
+import longbough.model.state.CauseOfDeath;
+import longbough.model.state.Limbs;
+import longbough.model.state.Pools;
+import longbough.model.state.Sprouts;
+import longbough.model.state.TreeState;
+import longbough.model.state.Wounds;
+
+/**
+ * The year's strongest gust (m/s at 10 m) against what the tree withstands: above the critical gust of
+ * stem or roots the tree is lost, else above that of the weakest limb the limb tears out at its base,
+ * with its leaves, its sprouts and its share of the reserve, and leaves a torn wound on the trunk. Of a
+ * sprout cohort a share breaks. One union a year: the gust's other victims are neglected.
+ */
+public final class WindFailure implements Process {
+  @Override
+  public String name() {
+    return "wind failure";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("gumbel1958");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.LIMBS, StatePart.FOLIAGE, StatePart.SPROUTS, StatePart.WOUNDS,
+        StatePart.RESERVE, StatePart.VITALITY);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    if (!context.state.vitality.alive) {
+      return;
+    }
+    WindLoad wind = context.wind;
+    boolean inLeaf = context.site.gustInLeaf || context.parameters.species().evergreen();
+    double gust = context.site.gustMs;
+    double stem = inLeaf ? wind.stemInLeafMs : wind.stemLeaflessMs;
+    double root = inLeaf ? wind.rootInLeafMs : wind.rootLeaflessMs;
+    if (gust > Math.min(stem, root)) {
+      kill(context, stem <= root ? CauseOfDeath.STEM_FAILURE : CauseOfDeath.UPROOTED);
+    } else if (gust > (inLeaf ? wind.limbInLeafMs : wind.limbLeaflessMs)
+        && wind.weakestCohort != WindLoad.NONE) {
+      breakWeakest(context);
+    }
+  }
+
+  private static void kill(YearContext context, CauseOfDeath cause) {
+    TreeState state = context.state;
+    state.vitality.alive = false;
+    state.vitality.cause = cause;
+    state.vitality.deathYear = state.year;
+    if (context.events.on()) {
+      context.events.add(new TreeEvent.Died(state.year, cause));
+    }
+  }
+
+  private static void breakWeakest(YearContext context) {
+    WindLoad wind = context.wind;
+    int cohort = wind.weakestCohort;
+    if (wind.weakestIsSprout) {
+      breakSprouts(context, cohort, context.parameters.strength().sproutBreakShare());
+    } else {
+      openTear(context, cohort);
+      breakSprouts(context, cohort, 1);
+      breakLimb(context, cohort);
+    }
+    context.light.stale = true;
+    if (context.events.on()) {
+      context.events.add(new TreeEvent.LimbBroken(
+          context.state.year, wind.weakestDiameterM, wind.weakestIsSprout));
+    }
+  }
+
+  private static void breakSprouts(YearContext context, int cohort, double share) {
+    Sprouts sprouts = context.state.sprouts;
+    double leaf = share * sprouts.leafKgC[cohort];
+    double wood = share * sprouts.woodKgC[cohort];
+    context.ledger.book(Flow.BROKEN, leaf + wood);
+    if (share >= 1) {
+      sprouts.clearShoots(cohort);
+      sprouts.budBank[cohort] = 0;
+      return;
+    }
+    sprouts.leafKgC[cohort] -= leaf;
+    sprouts.woodKgC[cohort] -= wood;
+    sprouts.leafAreaM2[cohort] *= 1 - share;
+    sprouts.count[cohort] *= 1 - share;
+  }
+
+  private static void breakLimb(YearContext context, int limb) {
+    Limbs limbs = context.state.limbs;
+    Pools pools = context.state.pools;
+    double reserve = pools.mobileKgC() * limbs.woodKgC[limb] / livingWoodKgC(context.state);
+    double leaf = 0;
+    for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
+      leaf += limbs.leafKgC[zone];
+    }
+    pools.reserveKgC -= reserve;
+    context.ledger.book(Flow.BROKEN, leaf + limbs.woodKgC[limb] + reserve);
+    limbs.clear(limb);
+  }
+
+  private static double livingWoodKgC(TreeState state) {
+    double sum = state.pools.trunkSapwoodKgC + state.pools.coarseRootKgC;
+    for (int limb = 0; limb < state.limbs.count; limb++) {
+      sum += state.limbs.woodKgC[limb];
+    }
+    return sum > 0 ? sum : 1;
+  }
+
+  private static void openTear(YearContext context, int limb) {
+    StrengthParameters p = context.parameters.strength();
+    TreeState state = context.state;
+    Wounds wounds = state.wounds;
+    double d = state.limbs.baseDiameterM[limb];
+    int w = wounds.add();
+    wounds.year[w] = state.year;
+    wounds.month[w] = Math.max(1, context.month);
+    wounds.placement[w] = (byte) Placement.FLUSH.ordinal();
+    wounds.heightM[w] = state.limbs.heightM[limb];
+    wounds.azimuthRad[w] = state.limbs.azimuthRad[limb];
+    wounds.cutDiameterM[w] = d;
+    wounds.faceWidthM[w] = d * p.tearWidthPerDiameter();
+    wounds.faceHeightM[w] = d * p.tearHeightPerDiameter();
+    wounds.openWidthM[w] = wounds.faceWidthM[w];
+    wounds.openHeightM[w] = wounds.faceHeightM[w];
+    wounds.parentRadiusM[w] = state.trunk.radiusAtM(state.limbs.heightM[limb]);
+    wounds.heartwood[w] = d > p.tearHeartwoodM();
+  }
+}

@@ -1,0 +1,51 @@
+package longbough.model.process;
+
+import longbough.model.state.Trunk;
+
+/** Wind load on the tree and the gusts it withstands; scratch of one year. */
+public final class WindLoad {
+  /** {@link #weakestCohort} where no limb or sprout is thick enough to count. */
+  public static final int NONE = -1;
+
+  /** Drag area in leaf of all foliage nearest to each station, m2. */
+  public final double[] dragAreaM2 = new double[Trunk.MAX_STATIONS];
+
+  /** Highest station with drag; -1 for a bare tree. */
+  public int topStation;
+
+  /** Drag area in leaf per leaf area, mutual shelter included. */
+  public double areaPerLeafArea;
+
+  /** Bending moment at the ground at the reference speed, as last computed, N m. */
+  public double baseMomentNm;
+
+  /** Height of the centre of the drag area, m. */
+  public double centreM;
+
+  /** Gust (3 s, 10 m, open country) that breaks the stem, in leaf and leafless, m/s. */
+  public double stemInLeafMs;
+
+  public double stemLeaflessMs;
+
+  /** Gust that uproots the tree, m/s. */
+  public double rootInLeafMs;
+
+  public double rootLeaflessMs;
+
+  /** Gust that breaks the weakest limb or sprout, m/s. */
+  public double limbInLeafMs;
+
+  public double limbLeaflessMs;
+
+  /** Sprout cohort or limb index of the weakest union, or {@link #NONE}. */
+  public int weakestCohort = NONE;
+
+  /** Whether the weakest union is that of a sprout. */
+  public boolean weakestIsSprout;
+
+  /** Base diameter at the weakest union, m. */
+  public double weakestDiameterM;
+
+  /** Station with the least strength against its load. */
+  public int worstStation;
+}

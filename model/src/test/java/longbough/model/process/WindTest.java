@@ -1,0 +1,215 @@
+package longbough.model.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import longbough.model.history.Flow;
+import longbough.model.history.TreeEvent;
+import longbough.model.parameter.StrengthParameters;
+import longbough.model.parameter.WindProfile;
+import longbough.model.pruning.Placement;
+import longbough.model.state.CauseOfDeath;
+import longbough.model.state.LimbStatus;
+import longbough.model.state.Limbs;
+import longbough.model.state.TreeState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class WindTest {
+  // Strength check S14: logarithmic profile: 20 m/s at 10 m with z0 0.03 m is 22.4 m/s at 20 m.
+  @Test
+  void logarithmicProfile() {
+    assertThat(20 * WindProfile.speedShare(20, 0.03)).isEqualTo(22.4, within(0.1));
+    assertThat(WindProfile.speedShare(10, 0.03)).isEqualTo(1);
+    assertThat(WindProfile.speedShare(0, 0.03)).isZero();
+  }
+
+  // Strength check S12: drag tests of crowns in leaf and leafless: gust from 10 to 20 m/s in leaf gives
+  // 3.03 to 3.20 times the load. The critical gust is the inverse of the load.
+  @Test
+  void loadGrowsWithLessThanTheSquareOfTheGust() {
+    StrengthParameters p = TestTrunks.of(TestTrunks.WEAK).parameters.strength();
+    double ten = CriticalGust.of(p, true, 1, 1, 1);
+    assertThat(ten).isEqualTo(10, within(1e-9));
+    assertThat(CriticalGust.of(p, true, 1, 3.03, 1)).isLessThan(20);
+    assertThat(CriticalGust.of(p, true, 1, 3.20, 1)).isGreaterThan(20);
+    double bare = CriticalGust.of(p, false, 1, Math.pow(2, 1.90), 1);
+    assertThat(bare).isLessThan(20);
+    assertThat(CriticalGust.of(p, false, 1, Math.pow(2, 2.01), 1)).isGreaterThan(20);
+  }
+
+  // Strength check S13: as S12: in leaf 2 to 3 (1.8 to 3.2) times the leafless load.
+  @Test
+  void leavesDoubleOrTripleTheLoad() {
+    StrengthParameters p = TestTrunks.of(TestTrunks.WEAK).parameters.strength();
+    for (double gust : new double[] {10, 15, 20}) {
+      double relative = gust / p.dragReferenceMs();
+      double leaf = Math.pow(relative, p.dragExponentInLeaf());
+      double bare = p.leaflessShare() * Math.pow(relative, p.dragExponentLeafless());
+      assertThat(leaf / bare).isBetween(1.8, 3.2);
+    }
+  }
+
+  // Gumbel's distribution meets the return levels it was made from.
+  @Test
+  void returnLevels() {
+    assertThat(FailureProbability.exceedance(30, 30, 36)).isEqualTo(0.1, within(1e-9));
+    assertThat(FailureProbability.exceedance(36, 30, 36)).isEqualTo(0.02, within(1e-9));
+    assertThat(FailureProbability.exceedance(60, 30, 36)).isBetween(0.0, 1e-4);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG, TestTrunks.SPRUCE})
+  void soundTreeSeldomFails(String species) {
+    YearContext context = tree(species);
+    TestTrunks.wind(context);
+    System.out.printf("%s: stem %.5f root %.5f limb %.5f; gusts %.1f %.1f %.1f%n", species,
+        context.state.vitality.stemFailureProbability, context.state.vitality.uprootingProbability,
+        context.state.vitality.limbFailureProbability, context.wind.stemInLeafMs, context.wind.rootInLeafMs,
+        context.wind.limbInLeafMs);
+    assertThat(context.state.vitality.failureProbability).isBetween(1e-8, 0.05);
+  }
+
+  // Strength check S16: post-hurricane survey of rated trees: a defect is not a near-certain failure.
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG})
+  void defectsAreNotNearCertainFailures(String species) {
+    YearContext context = tree(species);
+    TestTrunks.cut(context, Placement.FLUSH, 0.2);
+    context.state.limbs.codominant[8] = true;
+    context.state.limbs.includedBark[8] = true;
+    TestTrunks.years(context, 20, 0.002);
+    TestTrunks.wind(context);
+    assertThat(context.state.vitality.worstStrengthLoss).isGreaterThan(0.05);
+    assertThat(context.state.vitality.failureProbability).isBetween(0.0, 0.2);
+  }
+
+  // Strength checks S09, S10: tests of included-bark unions: weaker than a sound fork.
+  @Test
+  void includedBarkWeakensAFork() {
+    YearContext fork = tree(TestTrunks.WEAK);
+    TestTrunks.wind(fork);
+    int limb = fork.wind.weakestCohort;
+    fork.state.limbs.codominant[limb] = true;
+    TestTrunks.wind(fork);
+    double sound = fork.wind.limbInLeafMs;
+    fork.state.limbs.includedBark[limb] = true;
+    TestTrunks.wind(fork);
+    assertThat(fork.wind.limbInLeafMs).isLessThan(sound);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG})
+  void lionTailingRaisesLimbFailureAgainstEvenThinning(String species) {
+    YearContext even = tree(species);
+    YearContext tails = tree(species);
+    for (int limb = 0; limb < 20; limb++) {
+      for (int zone = 0; zone < Limbs.ZONES; zone++) {
+        even.state.limbs.leafAreaM2[limb * Limbs.ZONES + zone] *= 2.0 / 3;
+      }
+      tails.state.limbs.leafAreaM2[limb * Limbs.ZONES + Limbs.INNER] = 0;
+    }
+    TestTrunks.wind(even);
+    TestTrunks.wind(tails);
+    assertThat(tails.state.leafAreaM2()).isEqualTo(even.state.leafAreaM2(), within(1e-9));
+    assertThat(tails.state.vitality.limbFailureProbability)
+        .isGreaterThan(1.2 * even.state.vitality.limbFailureProbability);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG})
+  void raisingMovesTheCentreUpAndReducingDown(String species) {
+    YearContext context = tree(species);
+    TestTrunks.wind(context);
+    double whole = context.wind.centreM;
+    YearContext raised = tree(species);
+    YearContext reduced = tree(species);
+    for (int limb = 0; limb < 6; limb++) {
+      raised.state.limbs.clear(limb);
+      reduced.state.limbs.clear(19 - limb);
+    }
+    TestTrunks.wind(raised);
+    TestTrunks.wind(reduced);
+    assertThat(raised.wind.centreM).isGreaterThan(whole);
+    assertThat(reduced.wind.centreM).isLessThan(whole);
+  }
+
+  @Test
+  void decayAndLostRootsRaiseFailure() {
+    YearContext sound = tree(TestTrunks.WEAK);
+    TestTrunks.years(sound, 15, 0.001);
+    TestTrunks.wind(sound);
+    YearContext decayed = tree(TestTrunks.WEAK);
+    TestTrunks.cut(decayed, Placement.FLUSH, 0.25);
+    decayed.state.roots.plateLost = 0.4;
+    TestTrunks.years(decayed, 15, 0.001);
+    TestTrunks.wind(decayed);
+    assertThat(decayed.wind.stemInLeafMs).isLessThanOrEqualTo(sound.wind.stemInLeafMs);
+    assertThat(decayed.state.vitality.uprootingProbability)
+        .isGreaterThan(sound.state.vitality.uprootingProbability);
+    assertThat(decayed.state.vitality.worstStrengthLoss).isPositive();
+  }
+
+  @Test
+  void sproutUnionsGrowStronger() {
+    YearContext context = tree(TestTrunks.WEAK);
+    sprouts(context.state, 1);
+    TestTrunks.wind(context);
+    double young = context.wind.limbInLeafMs;
+    assertThat(context.wind.weakestIsSprout).isTrue();
+    sprouts(context.state, 20);
+    TestTrunks.wind(context);
+    assertThat(context.wind.limbInLeafMs).isGreaterThan(young);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.SPRUCE})
+  void gustBreaksTheWeakestLimbAndCarbonIsBooked(String species) {
+    YearContext context = tree(species);
+    TestTrunks.wind(context);
+    double before = context.state.totalKgC();
+    int weakest = context.wind.weakestCohort;
+    context.ledger.open(before);
+    context.site.gustInLeaf = true;
+    context.site.gustMs = Math.nextUp(context.wind.limbInLeafMs);
+    context.wind.stemInLeafMs = 200;
+    context.wind.rootInLeafMs = 200;
+    new WindFailure().run(context);
+    context.ledger.close(1, context.state.totalKgC());
+    assertThat(context.ledger.amountKgC(Flow.BROKEN)).isGreaterThan(5);
+    assertThat(context.state.limbs.status[weakest]).isEqualTo(LimbStatus.EMPTY.code());
+    assertThat(context.state.wounds.count).isEqualTo(1);
+    assertThat(context.state.vitality.alive).isTrue();
+    assertThat(context.events.events()).anyMatch(event -> event instanceof TreeEvent.LimbBroken);
+  }
+
+  @Test
+  void gustAboveTheCriticalOneKills() {
+    YearContext context = tree(TestTrunks.WEAK);
+    TestTrunks.wind(context);
+    context.site.gustInLeaf = true;
+    context.site.gustMs = Math.min(context.wind.stemInLeafMs, context.wind.rootInLeafMs) - 0.01;
+    context.wind.limbInLeafMs = 200;
+    new WindFailure().run(context);
+    assertThat(context.state.vitality.alive).isTrue();
+    context.site.gustMs += 0.02;
+    new WindFailure().run(context);
+    assertThat(context.state.vitality.alive).isFalse();
+    assertThat(context.state.vitality.cause).isIn(CauseOfDeath.STEM_FAILURE, CauseOfDeath.UPROOTED);
+  }
+
+  private static YearContext tree(String species) {
+    YearContext context = TestTrunks.of(species);
+    TestTrunks.limbs(context.state);
+    return context;
+  }
+
+  private static void sprouts(TreeState state, double ageYears) {
+    state.sprouts.count[0] = 5;
+    state.sprouts.leafAreaM2[0] = 12;
+    state.sprouts.lengthM[0] = 2.5;
+    state.sprouts.woodKgC[0] = 3;
+    state.sprouts.ageYears[0] = ageYears;
+  }
+}
