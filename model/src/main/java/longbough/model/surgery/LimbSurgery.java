@@ -98,8 +98,8 @@ public final class LimbSurgery {
   /**
    * Takes shares of a living limb's foliage, zone by zone, side branch by side branch. By the pipe
    * model the branches cut have the same section per foliage as the limb: number n of the usual side
-   * branch of ratio q to the limb's base D, n = ceil(s / q^2), each of diameter D sqrt(s / n), s the
-   * share of the limb's full foliage. Source: Shinozaki et al.'s pipe model as a rule of sections;
+   * branch of ratio q to the limb's base D (but no thinner than crews take one by one), n = ceil(s /
+   * q^2), each of diameter D sqrt(s / n), s the share of the limb's full foliage. Source: Shinozaki et al.'s pipe model as a rule of sections;
    * branch ratios are assumptions.
    */
   public void takeFoliage(int limb, double inner, double middle, double outer, CutKind cut) {
@@ -131,8 +131,10 @@ public final class LimbSurgery {
 
   private void woundLimb(int limb, double removed, double ratio, double position, CutKind cut) {
     double share = Math.min(1, removed / fullFoliageM2(limb, removed));
-    int number = (int) Math.ceil(share / (ratio * ratio));
-    double diameter = site.state.limbs.baseDiameterM[limb] * Math.sqrt(share / number);
+    double base = site.state.limbs.baseDiameterM[limb];
+    double usual = Math.max(ratio, site.pruning.usualCutM() / base);
+    int number = (int) Math.max(1, Math.ceil(share / (usual * usual)));
+    double diameter = base * Math.sqrt(share / number);
     Placement placement = cut == CutKind.HEADING ? Placement.STUB : site.placement(limb);
     opener.onLimb(limb, position, diameter, number, placement, false);
   }
