@@ -6,6 +6,7 @@ import java.util.List;
 final class Subcommands {
 
   private static final List<Subcommand> ALL = List.of(
+      new Subcommand("check", "Reads scenario files and says what was understood, without running.", CheckCommand::new),
       new Subcommand("species", "Lists the species library, or shows one species with its sources.", SpeciesCommand::new));
 
   private Subcommands() {}

@@ -37,7 +37,9 @@ final class RegimeBinder {
         visit.whole("gap_years"),
         visit.word("season"),
         cuts(visit),
-        visit.maps("operations", "operation").stream().flatMap(RegimeBinder::operation).toList());
+        visit.maps("operations", "operation", "operation").stream()
+            .flatMap(RegimeBinder::operation)
+            .toList());
   }
 
   private static WrittenTrigger trigger(Fields when) {

@@ -99,7 +99,7 @@ final class TimingChecks {
             threshold.field(),
             Plain.number(threshold.value()),
             Plain.number(row.range().low()) + " to " + Plain.number(row.range().high()),
-            row.key() + " is " + row.meaning());
+            row.key() + ": " + row.meaning());
       }
     }
   }

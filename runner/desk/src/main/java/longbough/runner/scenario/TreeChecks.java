@@ -29,7 +29,9 @@ final class TreeChecks {
   static void check(WrittenTree tree, Mistakes mistakes) {
     TreeChecks checks = new TreeChecks(tree, mistakes);
     checks.species();
-    checks.slenderness();
+    if (checks.slips()) {
+      return;
+    }
     checks.crownBase();
     checks.spread();
     tree.cavities().forEach(checks::cavity);
@@ -50,17 +52,20 @@ final class TreeChecks {
     }
   }
 
-  private void slenderness() {
+  /** Whether trunk and height cannot both be right; then nothing can be measured against them. */
+  private boolean slips() {
     double ratio = heightM / trunkM;
     double least = Presets.check("least_height_over_diameter");
     double most = Presets.check("most_height_over_diameter");
-    if (ratio < least || ratio > most) {
+    boolean slips = ratio < least || ratio > most;
+    if (slips) {
       wrong(
           tree.heightM(),
           Plain.number(heightM) + " m on a trunk of " + cm(trunkM),
           "a height of " + Plain.number(least) + " to " + Plain.number(most) + " trunk diameters",
           "check both: the trunk is in centimetres, the height in metres");
     }
+    return slips;
   }
 
   private void crownBase() {

@@ -11,11 +11,13 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 final class FieldKeys {
 
   private final String path;
+  private final String noun;
   private final List<String> known;
   private final Mistakes mistakes;
 
-  private FieldKeys(String path, List<String> known, Mistakes mistakes) {
+  private FieldKeys(String path, String noun, List<String> known, Mistakes mistakes) {
     this.path = path;
+    this.noun = noun;
     this.known = known;
     this.mistakes = mistakes;
   }
@@ -24,10 +26,11 @@ final class FieldKeys {
   static void collect(
       MappingNode block,
       String path,
+      String noun,
       List<KeyRow> rows,
       Mistakes mistakes,
       Map<String, Node> values) {
-    FieldKeys keys = new FieldKeys(path, rows.stream().map(KeyRow::key).toList(), mistakes);
+    FieldKeys keys = new FieldKeys(path, noun, rows.stream().map(KeyRow::key).toList(), mistakes);
     for (NodeTuple pair : block.getValue()) {
       keys.add(pair, values);
     }
@@ -59,15 +62,11 @@ final class FieldKeys {
   }
 
   private void unknown(String key, Place place) {
-    if (key.equals("<<")) {
-      mistakes.add(place, path, "a merge key (<<)", "plain keys", "write the keys out");
-      return;
-    }
     String quoted = Mistakes.quoted(key);
     mistakes.add(
         place,
         path,
-        "unknown key " + quoted,
+        "unknown " + noun + " " + quoted,
         String.join(", ", known),
         known.isEmpty()
             ? "remove it"

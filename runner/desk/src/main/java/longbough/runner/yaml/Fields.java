@@ -36,16 +36,16 @@ public final class Fields {
 
   /** Opens the outermost block of a file. */
   public static Fields of(YamlSource source, String section, KeyTable table, Mistakes mistakes) {
-    return open(source.root(), "", section, table, mistakes);
+    return open(source.root(), "", section, "key", table, mistakes);
   }
 
   private static Fields open(
-      Node node, String path, String section, KeyTable table, Mistakes mistakes) {
+      Node node, String path, String section, String noun, KeyTable table, Mistakes mistakes) {
     Fields fields =
         new Fields(path, Place.of(node.getStartMark()), table.section(section), table, mistakes);
     if (node instanceof MappingNode map) {
       fields.blank = map.getValue().isEmpty();
-      FieldKeys.collect(map, path, fields.rows, mistakes, fields.values);
+      FieldKeys.collect(map, path, noun, fields.rows, mistakes, fields.values);
     } else {
       mistakes.add(
           fields.place,
@@ -157,15 +157,21 @@ public final class Fields {
   public Optional<Fields> map(String key, String section) {
     row(key);
     return Optional.ofNullable(values.get(key))
-        .map(node -> open(node, pathOf(key), section, table, mistakes));
+        .map(node -> open(node, pathOf(key), section, "key", table, mistakes));
   }
 
   /** The blocks of a list; none where there is no list. */
   public List<Fields> maps(String key, String section) {
+    return maps(key, section, "key");
+  }
+
+  /** The blocks of a list whose keys go by another noun in messages. */
+  public List<Fields> maps(String key, String section, String noun) {
     List<Fields> result = new ArrayList<>();
     List<Node> items = items(key);
     for (int i = 0; i < items.size(); i++) {
-      result.add(open(items.get(i), pathOf(key) + "[" + (i + 1) + "]", section, table, mistakes));
+      String item = pathOf(key) + "[" + (i + 1) + "]";
+      result.add(open(items.get(i), item, section, noun, table, mistakes));
     }
     return result;
   }
@@ -215,7 +221,7 @@ public final class Fields {
         field,
         Scalars.describe(node),
         row.allowed(),
-        Scalars.hint(node, row).orElse(row.key() + " is " + row.meaning()));
+        Scalars.hint(node, row).orElse(row.key() + ": " + row.meaning()));
   }
 
   private KeyRow row(String key) {

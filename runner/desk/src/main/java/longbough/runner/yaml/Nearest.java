@@ -12,7 +12,7 @@ public final class Nearest {
   /** The known words, the most similar first, at most that many. */
   public static List<String> of(String text, List<String> known, int most) {
     return known.stream()
-        .sorted(Comparator.comparingInt(word -> EditDistance.between(text, word)))
+        .sorted(Comparator.comparingInt(word -> distance(text, word)))
         .limit(most)
         .toList();
   }
@@ -20,5 +20,11 @@ public final class Nearest {
   /** The most similar known word, or empty where there is none. */
   public static String of(String text, List<String> known) {
     return of(text, known, 1).stream().findFirst().orElse("");
+  }
+
+  /** A word cut short is nearer to the whole word than its missing letters say. */
+  private static int distance(String text, String word) {
+    boolean start = text.length() >= 3 && word.startsWith(text);
+    return start ? 0 : EditDistance.between(text, word);
   }
 }

@@ -81,7 +81,7 @@ final class Scalars {
               + Nearest.of(value, row.words())
               + "'? "
               + row.key()
-              + " is "
+              + ": "
               + row.meaning());
     }
     return Optional.empty();

@@ -13,8 +13,8 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 
 /**
  * Reads a text's events before any node is built, and refuses what plain data need not have: depth
- * (nodes are built by recursion), anchors and aliases (a few lines can stand for gigabytes), tags,
- * more than one document.
+ * (nodes are built by recursion), anchors and aliases (a few lines can stand for gigabytes), merge
+ * keys, tags, more than one document.
  */
 final class YamlGuard {
 
@@ -74,6 +74,9 @@ final class YamlGuard {
                     "a tag (!)",
                     "plain values",
                     "remove it; text that starts with ! needs quotes"));
+    if (node instanceof ScalarEvent scalar && scalar.isPlain() && scalar.getValue().equals("<<")) {
+      mistakes.add(place, "", "a merge key (<<)", "plain keys", "write the keys out");
+    }
     if (node instanceof CollectionStartEvent && ++depth > DEEPEST) {
       throw mistakes.fatal(
           place,

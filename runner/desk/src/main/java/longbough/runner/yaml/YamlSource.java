@@ -23,11 +23,13 @@ public record YamlSource(String text, Node root) {
 
   /** The nodes of a text that is within the limits of {@link SafeText}. */
   public static YamlSource parse(String text, Mistakes mistakes) {
+    SafeText.checkLines(text, mistakes);
     LoadSettings settings =
         LoadSettings.builder()
             .setSchema(new CoreSchema())
             .setCodePointLimit(SafeText.MOST_BYTES)
             .setParseComments(false)
+            .setAllowNonScalarKeys(true)
             .build();
     try {
       YamlGuard.check(text, settings, mistakes);
