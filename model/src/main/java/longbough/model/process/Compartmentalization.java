@@ -116,16 +116,9 @@ public final class Compartmentalization implements Process {
     return wounds.placement[w] == COLLAR
         && !wounds.acrossStem[w]
         && wounds.cutDiameterM[w] > 0
-        && inBranchCore(wounds, w)
+        && BranchCore.confines(wounds, w)
         && wounds.cutDiameterM[w] <= species.cutLimitM() * reserve
         && wounds.cutDiameterM[w] <= 2 * wounds.parentRadiusM[w] * species.branchParentRatioLimit() * reserve;
-  }
-
-  /** Whether a column has not spread beyond the core of the branch that was removed. */
-  static boolean inBranchCore(Wounds wounds, int w) {
-    return wounds.placement[w] == COLLAR
-        && !wounds.acrossStem[w]
-        && wounds.columnHalfWidthM[w] <= wounds.cutDiameterM[w] / 2;
   }
 
   private static void growInCore(Wounds wounds, int w, DecayParameters p, double approach) {

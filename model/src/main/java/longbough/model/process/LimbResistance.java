@@ -82,7 +82,7 @@ public final class LimbResistance implements Process {
     double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
     double sum = 0;
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
-      double position = WindLoading.zonePosition(zone);
+      double position = Limbs.zonePosition(zone);
       double profile = p.profile().inLeaf(station(limbs.heightM[limb] + rise * position));
       sum += limbs.leafAreaM2[limb * Limbs.ZONES + zone] * position * length * profile;
     }

@@ -50,7 +50,7 @@ public final class TrunkSections implements Process {
     clear(context.state.sections);
     Wounds wounds = context.state.wounds;
     for (int w = 0; w < wounds.count; w++) {
-      if (wounds.limb[w] == Wounds.ON_TRUNK && !Compartmentalization.inBranchCore(wounds, w)) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK && !BranchCore.confines(wounds, w)) {
         draw(context, w);
       }
     }

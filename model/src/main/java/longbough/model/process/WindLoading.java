@@ -77,7 +77,7 @@ public final class WindLoading implements Process {
     for (int limb = 0; limb < limbs.count; limb++) {
       double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
-        double height = limbs.heightM[limb] + rise * zonePosition(zone);
+        double height = limbs.heightM[limb] + rise * Limbs.zonePosition(zone);
         moment += add(wind, height, perLeaf * limbs.leafAreaM2[limb * Limbs.ZONES + zone]);
       }
       double height = limbs.heightM[limb] + rise * state.sprouts.position[limb];
@@ -96,11 +96,6 @@ public final class WindLoading implements Process {
       }
     }
     return moment;
-  }
-
-  /** Middle of a zone along its limb, 0 at the trunk to 1 at the end. */
-  static double zonePosition(int zone) {
-    return (zone + 0.5) / Limbs.ZONES;
   }
 
   private static double add(WindLoad wind, double heightM, double areaM2) {

@@ -135,6 +135,11 @@ public final class Limbs {
     }
   }
 
+  /** Middle of a zone along its limb, 0 at the trunk to 1 at the end. */
+  public static double zonePosition(int zone) {
+    return (zone + 0.5) / ZONES;
+  }
+
   public void copyFrom(Limbs other) {
     count = other.count;
     System.arraycopy(other.status, 0, status, 0, MAX);

@@ -107,7 +107,7 @@ class CompartmentalizationTest {
     int w = TestTrunks.cut(context, Placement.COLLAR, ratio * parent);
     assertThat(ratio * parent).isLessThan(context.parameters.species().cutLimitM());
     TestTrunks.years(context, 5, RING_M);
-    assertThat(Compartmentalization.inBranchCore(context.state.wounds, w)).isEqualTo(!severe);
+    assertThat(BranchCore.confines(context.state.wounds, w)).isEqualTo(!severe);
   }
 
   // Wound check D04: Santamour F.S. 1987. J. Arboric. 13(11):262-266: weaker walls at low reserve.
