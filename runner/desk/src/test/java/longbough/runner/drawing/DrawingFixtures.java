@@ -33,32 +33,37 @@ public final class DrawingFixtures {
   /** A broadleaf of the given height with a rounded crown. */
   public static TreeState lime(int year, double heightM) {
     TreeState state = trunk(year, heightM, 0.016 * heightM);
-    int limbs = 34;
-    double base = 2.6;
-    double top = heightM - 0.3;
-    for (int limb = 0; limb < limbs; limb++) {
-      double share = limb / (limbs - 1.0);
-      double reach =
-          0.36 * heightM * Math.sqrt(Math.max(0.02, 1 - Math.pow(1.25 * share - 0.28, 2)));
-      double insertion = Math.toRadians(68 - 42 * share);
-      double height = base + (top - base) * 0.8 * share;
-      limb(state, limb, height, reach / Math.sin(insertion) * 0.86, insertion, 1.9);
-    }
+    crown(state, 33, 2.6, 0.33 * heightM, 0.4, 0.5, Math.toRadians(48));
     return state;
   }
 
   /** A conifer of the given height with a conical crown. */
   public static TreeState spruce(int year, double heightM, double coneM) {
     TreeState state = trunk(year, heightM, 0.0125 * heightM);
-    int limbs = 52;
-    double base = 1.4;
-    for (int limb = 0; limb < limbs; limb++) {
-      double share = limb / (limbs - 1.0);
-      double height = base + (heightM - 0.5 - base) * share;
-      double reach = coneM * (1 - share) + 0.35;
-      limb(state, limb, height, reach / Math.sin(1.6), 1.6 - 0.7 * share * share, 2.4);
-    }
+    crown(state, 44, 1.4, coneM, 0.1, 0.85, Math.toRadians(82));
     return state;
+  }
+
+  /** Limbs evenly up the crown at the golden angle, each reaching to a rounded outline. */
+  private static void crown(
+      TreeState state,
+      int limbs,
+      double baseM,
+      double radiusM,
+      double widest,
+      double exponent,
+      double insertion) {
+    double crown = state.trunk.heightM - baseM;
+    for (int limb = 0; limb < limbs; limb++) {
+      double u = limb / (double) limbs;
+      double away = Math.abs(u - widest) / Math.max(widest, 1 - widest);
+      double reach = radiusM * (0.08 + 0.92 * Math.pow(Math.max(0, 1 - away), exponent));
+      double angle = Math.min(Math.PI / 2, insertion * (1.2 - 0.4 * u));
+      double rise = Math.max(0, Math.min(reach / Math.tan(angle), crown * (1 - u)));
+      double length = Math.sqrt(reach * reach + rise * rise);
+      limb(state, limb, baseM + crown * u, length, Math.atan2(reach, rise), 1.9);
+      state.limbs.crownShareM[limb] = crown / limbs;
+    }
   }
 
   public static List<YearState> healthyLime() {
@@ -271,7 +276,7 @@ public final class DrawingFixtures {
     wounds.columnDownM[wound] = widthM * (1 + 0.1 * age);
     wounds.columnDepthM[wound] =
         Math.min(0.9 * wounds.parentRadiusM[wound], widthM * (0.3 + 0.02 * age));
-    wounds.columnHalfWidthM[wound] = widthM * (0.5 + 0.008 * age);
+    wounds.columnHalfWidthM[wound] = widthM * (0.5 + 0.008 * (age - 3));
     return wound;
   }
 
@@ -308,7 +313,7 @@ public final class DrawingFixtures {
     double depth = Math.min(bound, wounds.columnDepthM[wound] * Math.sqrt(share));
     double halfAngle = wounds.columnHalfWidthM[wound] / bound;
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
-      double turn = 2 * Math.PI * (sector + 0.5) / Sections.SECTORS - wounds.azimuthRad[wound];
+      double turn = 2 * Math.PI * sector / Sections.SECTORS - wounds.azimuthRad[wound];
       if (Math.abs(Math.IEEEremainder(turn, 2 * Math.PI)) < halfAngle + 0.2) {
         int at = station * Sections.SECTORS + sector;
         double inner = Math.max(0, bound - depth);
@@ -317,6 +322,9 @@ public final class DrawingFixtures {
         state.sections.decayInnerM[at] = had ? Math.min(before, inner) : inner;
         state.sections.decayOuterM[at] = Math.max(bound, state.sections.decayOuterM[at]);
         state.sections.decayed[station] = true;
+        boolean near = Math.abs(away) <= wounds.openHeightM[wound] / 2 + 0.1;
+        boolean faces = Math.abs(Math.IEEEremainder(turn, 2 * Math.PI)) < 0.3;
+        state.sections.open[at] |= near && faces && wounds.open(wound);
       }
     }
   }
@@ -330,7 +338,7 @@ public final class DrawingFixtures {
       double outer = state.sections.decayOuterM[at];
       double inner = state.sections.decayInnerM[at];
       area += (outer * outer - inner * inner) / Sections.SECTORS;
-      wall = outer > 0 ? Math.min(wall, radius - outer) : wall;
+      wall = outer > 0 ? Math.min(wall, inner + radius - outer) : wall;
     }
     state.sections.areaFraction[station] = radius > 0 ? area / (radius * radius) : 0;
     state.sections.wallRatio[station] = radius > 0 ? wall / radius : 1;

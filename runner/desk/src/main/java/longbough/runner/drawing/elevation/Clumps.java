@@ -45,7 +45,8 @@ final class Clumps {
     double side = hand * sideReachM(t) * (0.35 + 0.65 * Scatter.unit(line.limb, key, 12));
     boolean atTip = zone == Limbs.OUTER && clump == PER_ZONE - 1;
     double above = thicknessM * 0.8 * Scatter.around(line.limb, key, 13);
-    return line.beside(t, atTip ? 0.25 * side : side, conifer ? -Math.abs(above) * 0.4 : above);
+    double up = conifer ? -0.4 * Math.abs(above) : above + drapeM(t);
+    return line.beside(t, atTip ? 0.25 * side : side, up);
   }
 
   /** A place of one leaf cluster near the middle of its clump. */
@@ -57,6 +58,12 @@ final class Clumps {
     double up =
         conifer ? -Math.abs(0.5 * thicknessM * bell(key, 23)) : 0.8 * spread * bell(key, 23);
     return middle(zone, clump).plus(east, up, towards);
+  }
+
+  /** On a flat limb of a broadleaf foliage stands up near the trunk and hangs near the end, m. */
+  private double drapeM(double t) {
+    double flat = Math.max(0, line.flatness() - 0.6) / 0.4;
+    return 0.3 * line.lengthM * flat * (0.55 - t);
   }
 
   /** How far side branches reach to the side at a share of the limb's length, m. */

@@ -6,6 +6,7 @@ import longbough.model.state.LimbStatus;
 import longbough.model.state.TreeState;
 import longbough.runner.drawing.look.Label;
 import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.look.ScaleBar;
 import longbough.runner.drawing.look.SpeciesLook;
 import longbough.runner.drawing.look.StateWords;
 import longbough.runner.drawing.look.Words;
@@ -68,6 +69,9 @@ public final class ElevationDrawing {
     String view = look.name() + ", seen from the south, all years at one scale";
     shapes.add(Label.quiet(14, 60, view, Shape.Anchor.START));
     heightLines();
+    double barM = ScaleBar.roundLength(160 / scale);
+    String bar = Words.brief(barM).replace(".0", "") + " m";
+    shapes.addAll(ScaleBar.draw(RIGHT - scale * barM - 6, 58, scale * barM, bar));
     boolean openWounds = false;
     boolean closedWounds = false;
     for (int i = 0; i < years.size(); i++) {
@@ -78,7 +82,8 @@ public final class ElevationDrawing {
       closedWounds |= tree.wounds().shows(false);
       below(year, views[i].axisX());
     }
-    double legendTop = groundY + WORDS_BELOW;
+    boolean third = years.stream().anyMatch(year -> !extra(year.state()).isEmpty());
+    double legendTop = groundY + WORDS_BELOW - (third ? 0 : 22);
     double height =
         new ElevationLegend(years, marks, clusterM2, openWounds, closedWounds)
             .paint(14, RIGHT, legendTop, shapes);
@@ -123,7 +128,7 @@ public final class ElevationDrawing {
 
   private static String extra(TreeState state) {
     double sprouts = state.sprouts.leafAreaM2();
-    if (sprouts >= 0.05) {
+    if (state.vitality.alive && sprouts >= 0.05) {
       return Words.brief(sprouts) + " m² on sprouts";
     }
     int dead = StateWords.limbs(state, LimbStatus.DEAD);

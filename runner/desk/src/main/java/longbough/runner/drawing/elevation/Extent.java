@@ -18,7 +18,7 @@ record Extent(double halfWidthM, double heightM) {
       for (int limb = 0; limb < state.limbs.count; limb++) {
         if (state.limbs.status[limb] != LimbStatus.EMPTY.code()) {
           double east = Math.abs(StrictMath.sin(state.limbs.azimuthRad[limb]));
-          half = Math.max(half, state.limbs.reachM(limb) * Math.max(0.6, east) * 1.06 + 0.4);
+          half = Math.max(half, state.limbs.reachM(limb) * Math.max(0.6, east) * 1.12 + 0.4);
           height = Math.max(height, state.limbs.tipHeightM(limb) + room(state, limb));
         }
       }
@@ -30,6 +30,6 @@ record Extent(double halfWidthM, double heightM) {
   private static double room(TreeState state, int limb) {
     Sprouts sprouts = state.sprouts;
     double shoot = sprouts.count[limb] > 0 ? sprouts.lengthM[limb] * sprouts.position[limb] : 0;
-    return Math.max(1.1 * shoot, 0.2 * state.limbs.lengthM[limb]);
+    return Math.max(1.1 * shoot, 0.04 * state.limbs.lengthM[limb]);
   }
 }

@@ -42,14 +42,15 @@ final class FoliagePainter {
       int clusters = Scatter.whole(area / clusterM2, line.limb, zone);
       for (int cluster = 0; cluster < clusters; cluster++) {
         int key = (line.limb * Limbs.ZONES + zone) * 1024 + cluster;
-        set(clumps.leaf(zone, cluster % left, cluster), key);
+        Spot free = clumps.leaf(zone, cluster % left, cluster);
+        set(crown.within(free, Scatter.unit(key, 2, 33)), key);
       }
     }
   }
 
   private void set(Spot spot, int key) {
     int layer = View.layer(spot.towardsM(), crown.radiusM());
-    double light = crown.lightOn(spot) + 0.38 * Scatter.around(key, 0, 31);
+    double light = crown.lightOn(spot) + 0.45 * Scatter.around(key, 0, 31);
     int tones = marks.tones();
     int tone = (int) Math.max(0, Math.min(tones - 1, Math.floor(tones * (0.5 + 0.55 * light))));
     int variant = variant(spot, key);

@@ -25,6 +25,7 @@ final class LimbLine {
   /** Radius at the end over radius at the base. */
   final double endShare;
 
+  private final double flatness;
   private final double sideEast;
   private final double sideTowards;
   private final double outEast;
@@ -41,6 +42,7 @@ final class LimbLine {
     outTowards = -StrictMath.cos(limbs.azimuthRad[limb]);
     sideEast = -outTowards;
     sideTowards = outEast;
+    flatness = Math.abs(StrictMath.sin(limbs.insertionRad[limb]));
     double reachM = lengthM * StrictMath.sin(limbs.insertionRad[limb]);
     double riseM = lengthM * StrictMath.cos(limbs.insertionRad[limb]);
     double height = limbs.heightM[limb];
@@ -86,6 +88,11 @@ final class LimbLine {
 
   double radiusM(double t) {
     return baseRadiusM * (1 - (1 - endShare) * clamp(t, 0, 1));
+  }
+
+  /** 0 for an upright limb to 1 for a level one. */
+  double flatness() {
+    return flatness;
   }
 
   Spot node(int index) {

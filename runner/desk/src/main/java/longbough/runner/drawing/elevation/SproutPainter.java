@@ -14,20 +14,29 @@ import longbough.runner.drawing.scene.Style;
 
 /** Upright shoots with light, outlined leaves; a cohort of many shoots is drawn as a few. */
 final class SproutPainter {
-  private static final int MOST_SHOOTS = 9;
+  private static final int MOST_SHOOTS = 7;
+
+  /** Leaf pairs on one shoot stand at least so far apart, units. */
+  private static final double LEAST_STEP = 7;
 
   private final View view;
   private final TreeState state;
   private final double leafPairM2;
   private final Mark leafPair;
-  private final Outline stems = new Outline();
-  private final List<int[]> leaves = new ArrayList<>();
+  private final double crownRadiusM;
+  private final List<Outline> stems = new ArrayList<>();
+  private final List<List<int[]>> leaves = new ArrayList<>();
 
-  SproutPainter(View view, TreeState state, double leafPairM2, Mark leafPair) {
+  SproutPainter(View view, TreeState state, double leafPairM2, Mark leafPair, double crownRadiusM) {
     this.view = view;
     this.state = state;
     this.leafPairM2 = leafPairM2;
     this.leafPair = leafPair;
+    this.crownRadiusM = crownRadiusM;
+    for (int layer = 0; layer < View.LAYERS; layer++) {
+      stems.add(new Outline());
+      leaves.add(new ArrayList<>());
+    }
   }
 
   /** Shoots on a limb, about where the state says they sit. */
@@ -70,30 +79,32 @@ final class SproutPainter {
     double y = view.y(foot.heightM());
     double sideX = view.scale() * length * lean;
     double upY = view.scale() * length;
-    stems.move(x, y).quad(x + 0.75 * sideX, y - 0.4 * upY, x + sideX, y - upY);
+    int layer = View.layer(foot.towardsM(), crownRadiusM);
+    stems.get(layer).move(x, y).quad(x + 0.75 * sideX, y - 0.4 * upY, x + sideX, y - upY);
     if (!state.vitality.alive) {
       return;
     }
     double area = state.sprouts.leafAreaM2[cohort] / shoots;
     int pairs = Math.max(1, Scatter.whole(area / leafPairM2, cohort, shoot));
-    pairs = Math.min(pairs, 9);
+    pairs = (int) Math.max(1, Math.min(pairs, upY / LEAST_STEP));
     for (int pair = 0; pair < pairs; pair++) {
       double t = 0.22 + 0.78 * (pair + 1.0) / pairs;
       double px = x + 1.5 * t * (1 - t) * sideX + t * t * sideX;
       double py = y - (0.8 * t * (1 - t) + t * t) * upY;
-      leaves.add(new int[] {Outline.tenths(px), Outline.tenths(py)});
+      leaves.get(layer).add(new int[] {Outline.tenths(px), Outline.tenths(py)});
     }
   }
 
-  void paint(List<Shape> onto) {
-    if (stems.isEmpty()) {
+  /** The shoots whose feet stand in one layer. */
+  void paint(int layer, List<Shape> onto) {
+    if (stems.get(layer).isEmpty()) {
       return;
     }
     boolean alive = state.vitality.alive;
     String colour = alive ? Palette.SPROUT_STEM : Palette.DEADWOOD_EDGE;
-    onto.add(new Shape.Path(stems, Style.line(colour, 1.1)));
-    if (!leaves.isEmpty()) {
-      onto.add(new Shape.Stamps(leafPair, leaves));
+    onto.add(new Shape.Path(stems.get(layer), Style.line(colour, 1.1)));
+    if (!leaves.get(layer).isEmpty()) {
+      onto.add(new Shape.Stamps(leafPair, leaves.get(layer)));
     }
   }
 }

@@ -31,7 +31,7 @@ final class TreePainter {
     wood = new WoodPainter(view, state);
     trunk = new TrunkPainter(view, state, axis);
     foliage = new FoliagePainter(view, marks, clusterM2, crown);
-    sprouts = new SproutPainter(view, state, clusterM2 / 4, marks.sproutLeaf());
+    sprouts = new SproutPainter(view, state, clusterM2 / 4, marks.sproutLeaf(), crown.radiusM());
     wounds = new WoundPainter(view, state, axis, trunk);
     for (int limb = 0; limb < state.limbs.count; limb++) {
       if (state.limbs.status[limb] != LimbStatus.EMPTY.code()) {
@@ -53,8 +53,8 @@ final class TreePainter {
         wounds.paint(lines, onto);
       }
       foliage.paint(layer, onto);
+      sprouts.paint(layer, onto);
     }
-    sprouts.paint(onto);
     return onto;
   }
 

@@ -8,6 +8,9 @@ public final class Label {
   public static final double HEADING = 19;
   public static final double BODY = 17;
 
+  private static final String NARROW = "fijlrt .,:;'-1I";
+  private static final String WIDE = "mwMW%";
+
   private Label() {}
 
   public static Shape title(double x, double y, String words) {
@@ -26,8 +29,14 @@ public final class Label {
     return new Shape.Text(x, y, words, BODY, false, anchor, Palette.QUIET_TEXT);
   }
 
-  /** Rough width of a line of body type, for spacing. */
+  /** Rough width of a line of body type, for spacing; errs on the wide side. */
   public static double widthOf(String words) {
-    return 0.55 * BODY * words.length();
+    double width = 0;
+    for (int i = 0; i < words.length(); i++) {
+      char letter = words.charAt(i);
+      boolean narrow = NARROW.indexOf(letter) >= 0;
+      width += narrow ? 0.34 : WIDE.indexOf(letter) >= 0 ? 0.92 : 0.6;
+    }
+    return BODY * width;
   }
 }

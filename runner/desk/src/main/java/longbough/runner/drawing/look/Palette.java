@@ -39,6 +39,7 @@ public final class Palette {
   public static final String RING = "#c2a574";
   public static final String DECAY = "#5f4435";
   public static final String DECAY_EDGE = "#36251c";
+  public static final String HELD = "#b39274";
   public static final String BARRIER = "#14638f";
 
   private Palette() {}

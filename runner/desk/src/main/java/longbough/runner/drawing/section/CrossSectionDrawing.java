@@ -63,7 +63,7 @@ public final class CrossSectionDrawing {
       below(years.get(i), x);
     }
     scaleBar();
-    double legendTop = TOP + discs + 112;
+    double legendTop = TOP + discs + 120;
     double height = new SectionLegend(shown).paint(LEFT, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);

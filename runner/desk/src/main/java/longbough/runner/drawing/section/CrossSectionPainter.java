@@ -13,6 +13,10 @@ import longbough.runner.drawing.scene.Style;
 
 /** One cross-section, north up: bark, rings, heartwood, decay, barrier zones, thinnest wall. */
 final class CrossSectionPainter {
+  /** Yearly rings are too fine to print; every so many are drawn. */
+  static final int RING_YEARS = 5;
+
+  private static final double SHORTEST_SPAN = 3;
   private static final int ARC_STEPS = 10;
 
   private final TreeState state;
@@ -48,6 +52,7 @@ final class CrossSectionPainter {
       shown[SectionLegend.DECAY] = true;
     }
     barriers(onto, shown);
+    openFaces(onto, shown);
     if (!decay.isEmpty()) {
       thinnestWall(onto, shown);
     }
@@ -63,13 +68,28 @@ final class CrossSectionPainter {
     Trunk trunk = state.trunk;
     double breast = trunk.stations > 0 ? trunk.radiusAtM(Trunk.BREAST_HEIGHT_M) : 0;
     int rings = Math.min(trunk.rings, Trunk.MAX_YEARS);
-    for (int ring = 0; breast > 0 && ring < rings - 1; ring++) {
+    for (int ring = 0; breast > 0 && ring < rings - 1; ring += RING_YEARS) {
       double radius = trunk.ringRadiusM[ring] / breast * radiusM;
       if (radius > 0 && radius <= radiusM) {
-        disc(onto, radius, Style.line(Palette.RING, ring == 0 ? 1.2 : 0.5));
+        disc(onto, radius, Style.line(Palette.RING, ring == 0 ? 1.8 : 0.8));
         shown[SectionLegend.RINGS] = true;
       }
     }
+  }
+
+  private void openFaces(List<Shape> onto, boolean[] shown) {
+    OpenFace open = new OpenFace(x, y);
+    List<Shape> faces = new ArrayList<>();
+    for (int sector = 0; sector < Sections.SECTORS; sector++) {
+      int at = station * Sections.SECTORS + sector;
+      if (state.sections.open[at]) {
+        double face = scale * state.sections.decayOuterM[at];
+        open.gap(sector, face, scale * radiusM, onto);
+        open.face(sector, face, faces);
+        shown[SectionLegend.OPEN] = true;
+      }
+    }
+    onto.addAll(faces);
   }
 
   private void barriers(List<Shape> onto, boolean[] shown) {
@@ -108,25 +128,35 @@ final class CrossSectionPainter {
     return arc;
   }
 
+  /** The bearing along which least sound wood is left between pith and surface. */
   private void thinnestWall(List<Shape> onto, boolean[] shown) {
-    int thinnest = -1;
-    double outer = 0;
+    int thinnest = 0;
+    double least = Double.MAX_VALUE;
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
-      double decayed = state.sections.decayOuterM[station * Sections.SECTORS + sector];
-      if (decayed > outer) {
-        outer = decayed;
+      int at = station * Sections.SECTORS + sector;
+      double outside = state.sections.open[at] ? 0 : radiusM - state.sections.decayOuterM[at];
+      double wood = state.sections.decayInnerM[at] + outside;
+      if (state.sections.decayOuterM[at] > 0 && wood < least) {
+        least = wood;
         thinnest = sector;
       }
     }
-    if (thinnest < 0 || scale * (radiusM - outer) < 3) {
-      return;
+    int at = station * Sections.SECTORS + thinnest;
+    span(onto, shown, thinnest, 0, state.sections.decayInnerM[at]);
+    if (!state.sections.open[at]) {
+      span(onto, shown, thinnest, state.sections.decayOuterM[at], radiusM);
     }
-    double east = StrictMath.sin(DecayOutline.bearingRad(thinnest));
-    double south = -StrictMath.cos(DecayOutline.bearingRad(thinnest));
-    double from = scale * outer;
-    double to = scale * radiusM;
-    onto.addAll(span(x + from * east, y + from * south, x + to * east, y + to * south));
-    shown[SectionLegend.WALL] = true;
+  }
+
+  private void span(List<Shape> onto, boolean[] shown, int sector, double fromM, double toM) {
+    double from = scale * fromM;
+    double to = scale * toM;
+    if (to - from > SHORTEST_SPAN) {
+      double east = StrictMath.sin(DecayOutline.bearingRad(sector));
+      double south = -StrictMath.cos(DecayOutline.bearingRad(sector));
+      onto.addAll(span(x + from * east, y + from * south, x + to * east, y + to * south));
+      shown[SectionLegend.WALL] = true;
+    }
   }
 
   /** A measured distance: a dark line on a white one, with dots at its ends. */

@@ -8,6 +8,7 @@ import longbough.runner.drawing.scene.Outline;
 /** Decay of one station as outlines: one for each run of neighbouring decayed sectors. */
 final class DecayOutline {
   private static final int SECTORS = Sections.SECTORS;
+  private static final double HALF = Math.PI / SECTORS;
 
   private final double[] inner = new double[SECTORS];
   private final double[] outer = new double[SECTORS];
@@ -31,7 +32,7 @@ final class DecayOutline {
 
   /** Bearing of the middle of a sector, rad, 0 north, clockwise. */
   static double bearingRad(int sector) {
-    return 2 * Math.PI * (sector + 0.5) / SECTORS;
+    return 2 * Math.PI * sector / SECTORS;
   }
 
   private List<Outline> runs() {
@@ -69,43 +70,68 @@ final class DecayOutline {
     return outer[at] > inner[at];
   }
 
-  /** A run of sectors: along the outer edge, then back along the inner one. */
+  /** A run of sectors: from a point along the outer edge to a point, back along the inner one. */
   private Outline wedge(int from, int to) {
-    Outline outline = new Outline();
-    for (int sector = from; sector <= to; sector++) {
-      arc(outline, sector, outer[sector % SECTORS], false, sector == from);
+    int n = to - from + 1;
+    double[] bearings = new double[2 * n + 2];
+    double[] radii = new double[2 * n + 2];
+    bearings[0] = bearingRad(from) - HALF;
+    radii[0] = middle(from);
+    bearings[n + 1] = bearingRad(to) + HALF;
+    radii[n + 1] = middle(to);
+    for (int i = 0; i < n; i++) {
+      bearings[1 + i] = bearingRad(from + i);
+      radii[1 + i] = outer[(from + i) % SECTORS];
+      bearings[n + 2 + i] = bearingRad(to - i);
+      radii[n + 2 + i] = inner[(to - i) % SECTORS];
     }
-    for (int sector = to; sector >= from; sector--) {
-      arc(outline, sector, inner[sector % SECTORS], true, false);
-    }
+    Outline outline = new Outline().move(px(bearings[0], radii[0]), py(bearings[0], radii[0]));
+    smooth(outline, bearings, radii, 1, n + 1);
+    smooth(outline, bearings, radii, n + 2, 2 * n + 2);
     return outline.close();
+  }
+
+  /** Through the middles of the sides, to end at the last point; wraps to the first. */
+  private void smooth(Outline outline, double[] bearings, double[] radii, int from, int to) {
+    int end = to % bearings.length;
+    for (int i = from; i < to; i++) {
+      int next = (i + 1) % bearings.length;
+      double x1 = px(bearings[i], radii[i]);
+      double y1 = py(bearings[i], radii[i]);
+      double x2 = px(bearings[next], radii[next]);
+      double y2 = py(bearings[next], radii[next]);
+      boolean last = next == end;
+      outline.quad(x1, y1, last ? x2 : (x1 + x2) / 2, last ? y2 : (y1 + y2) / 2);
+    }
+  }
+
+  private double middle(int sector) {
+    return (inner[sector % SECTORS] + outer[sector % SECTORS]) / 2;
   }
 
   private Outline allRound() {
     Outline outline = new Outline();
-    for (int sector = 0; sector < SECTORS; sector++) {
-      arc(outline, sector, outer[sector], false, sector == 0);
-    }
-    outline.close();
-    for (int sector = SECTORS - 1; sector >= 0; sector--) {
-      arc(outline, sector, inner[sector], true, sector == SECTORS - 1);
-    }
-    return outline.close();
+    ring(outline, outer, 1);
+    ring(outline, inner, -1);
+    return outline;
   }
 
-  /** One sector's edge as a curve that follows the circle closely. */
-  private void arc(Outline outline, int sector, double radius, boolean back, boolean first) {
-    double half = Math.PI / SECTORS;
-    double start = bearingRad(sector) - (back ? -half : half);
-    double end = bearingRad(sector) + (back ? -half : half);
-    double bulge = radius / StrictMath.cos(half);
-    if (first) {
-      outline.move(px(start, radius), py(start, radius));
-    } else {
-      outline.line(px(start, radius), py(start, radius));
+  /** A closed smooth line through every sector; the other way round for a hole. */
+  private void ring(Outline outline, double[] radii, int step) {
+    for (int i = 0; i <= SECTORS; i++) {
+      int sector = Math.floorMod(i * step, SECTORS);
+      int next = Math.floorMod((i + 1) * step, SECTORS);
+      double x1 = px(bearingRad(sector), radii[sector]);
+      double y1 = py(bearingRad(sector), radii[sector]);
+      double midX = (x1 + px(bearingRad(next), radii[next])) / 2;
+      double midY = (y1 + py(bearingRad(next), radii[next])) / 2;
+      if (i == 0) {
+        outline.move(midX, midY);
+      } else {
+        outline.quad(x1, y1, midX, midY);
+      }
     }
-    double middle = bearingRad(sector);
-    outline.quad(px(middle, bulge), py(middle, bulge), px(end, radius), py(end, radius));
+    outline.close();
   }
 
   private double px(double bearing, double radius) {

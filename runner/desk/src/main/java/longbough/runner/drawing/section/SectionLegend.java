@@ -18,7 +18,8 @@ final class SectionLegend {
   static final int WORST = 6;
   static final int WALL = 7;
   static final int RINGS = 8;
-  static final int KINDS = 9;
+  static final int HELD = 9;
+  static final int KINDS = 10;
 
   private final Legend legend = new Legend();
 
@@ -26,14 +27,18 @@ final class SectionLegend {
     legend.add(shown[SAPWOOD], "sapwood", (x, y) -> box(x, y, Palette.SAPWOOD, Palette.BARK));
     legend.add(shown[HEARTWOOD], "heartwood", (x, y) -> box(x, y, Palette.HEARTWOOD, Palette.BARK));
     legend.add(shown[DECAY], "decay", (x, y) -> box(x, y, Palette.DECAY, Palette.DECAY_EDGE));
+    legend.add(
+        shown[HELD],
+        "decay held in the branch core",
+        (x, y) -> box(x, y, Palette.HELD, Palette.DECAY_EDGE));
     legend.add(shown[BARRIER], "barrier zone", (x, y) -> line(x, y, Palette.BARRIER, 2.4, 0));
     legend.add(shown[OPEN], "open wound", (x, y) -> line(x, y, Palette.OPEN_WOUND, 5, 0));
     legend.add(shown[CLOSED], "closed wound", (x, y) -> tick(x, y));
     legend.add(shown[WORST], "weakest height", (x, y) -> line(x, y, Palette.TEXT, 1.2, 4));
-    legend.add(shown[RINGS], "yearly rings since the start", SectionLegend::rings);
+    legend.add(shown[RINGS], "every fifth ring since the start", SectionLegend::rings);
     legend.add(
         shown[WALL],
-        "thinnest sound wall",
+        "least sound wood, t",
         (x, y) -> CrossSectionPainter.span(x - 12, y, x + 12, y));
   }
 

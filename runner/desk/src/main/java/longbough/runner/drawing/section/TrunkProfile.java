@@ -8,7 +8,7 @@ import longbough.runner.drawing.scene.Outline;
 /** Turns heights and radii of one trunk into outlines; widths are drawn larger than heights. */
 final class TrunkProfile {
   private static final double STEP_M = 0.25;
-  private static final int COLUMN_STEPS = 12;
+  private static final int COLUMN_STEPS = 14;
 
   private final TreeState state;
   private final double axisX;
@@ -67,13 +67,14 @@ final class TrunkProfile {
     return StrictMath.sin(state.wounds.azimuthRad[wound]) >= 0 ? 1 : -1;
   }
 
-  /** Where the surface of the trunk stood at wounding, carried along by taper, m. */
+  /**
+   * Where the surface of the trunk stood at wounding, m: inside today's surface by the wood that
+   * has grown since, and nowhere wider than at the wound.
+   */
   double boundM(int wound, double heightM) {
-    Wounds wounds = state.wounds;
-    double now = radiusM(wounds.heightM[wound]);
-    double here = radiusM(heightM);
-    double scaled = now > 0 ? wounds.parentRadiusM[wound] * here / now : here;
-    return Math.min(here, scaled);
+    double surface = radiusM(state.wounds.heightM[wound]);
+    double barrier = Math.min(state.wounds.parentRadiusM[wound], surface);
+    return Math.max(0, Math.min(barrier, radiusM(heightM) - (surface - barrier)));
   }
 
   double lowM(int wound) {
@@ -126,19 +127,24 @@ final class TrunkProfile {
     }
   }
 
+  /** Heights closer together towards the ends, where the outline turns. */
   private double heightAt(int wound, int step) {
-    return lowM(wound) + (highM(wound) - lowM(wound)) * step / COLUMN_STEPS;
+    double middle = (highM(wound) + lowM(wound)) / 2;
+    double turn = Math.PI * (1 - step / (double) COLUMN_STEPS);
+    return middle + (highM(wound) - lowM(wound)) / 2 * StrictMath.cos(turn);
   }
 
   private double halfAcrossM(int wound, double heightM) {
-    double half = Math.max(state.wounds.columnDepthM[wound], state.wounds.columnHalfWidthM[wound]);
-    return Math.min(boundM(wound, heightM), half * shareAt(wound, heightM));
+    double half = state.wounds.columnDepthM[wound] * shareAt(wound, heightM);
+    return Math.min(boundM(wound, heightM), half);
   }
 
+  /** A column is a spindle: its depth falls with the distance from the wound as an ellipse does. */
   private double shareAt(int wound, double heightM) {
     Wounds wounds = state.wounds;
     double away = heightM - wounds.heightM[wound];
     double reach = away > 0 ? wounds.columnUpM[wound] : wounds.columnDownM[wound];
-    return reach <= 0 ? 1 : Math.sqrt(Math.max(0, 1 - Math.abs(away) / reach));
+    double share = reach <= 0 ? 0 : away / reach;
+    return Math.sqrt(Math.max(0, 1 - share * share));
   }
 }

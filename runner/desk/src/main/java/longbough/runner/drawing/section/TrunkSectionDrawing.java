@@ -74,7 +74,7 @@ public final class TrunkSectionDrawing {
       shapes.add(new Shape.Group(sentence(years.get(i)), 1, trunk));
       below(years.get(i), x);
     }
-    double legendTop = groundY + 92;
+    double legendTop = groundY + 98;
     double height = new SectionLegend(shown).paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);

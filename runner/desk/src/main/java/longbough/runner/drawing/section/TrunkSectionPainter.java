@@ -2,6 +2,7 @@ package longbough.runner.drawing.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import longbough.model.pruning.Placement;
 import longbough.model.state.TreeState;
 import longbough.model.state.Wounds;
 import longbough.runner.drawing.look.Palette;
@@ -41,9 +42,10 @@ final class TrunkSectionPainter {
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
       if (hasColumn(state, wound)) {
-        Style decay = Style.fill(Palette.DECAY).edged(Palette.DECAY_EDGE, 0.8);
-        onto.add(new Shape.Path(profile.column(wound), decay));
-        shown[SectionLegend.DECAY] = true;
+        boolean held = heldInCore(state, wound);
+        Style decay = Style.fill(held ? Palette.HELD : Palette.DECAY);
+        onto.add(new Shape.Path(profile.column(wound), decay.edged(Palette.DECAY_EDGE, 0.8)));
+        shown[held ? SectionLegend.HELD : SectionLegend.DECAY] = true;
       }
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
@@ -76,6 +78,14 @@ final class TrunkSectionPainter {
     return onTrunk(state, wound) && deep && length > LEAST_COLUMN_M;
   }
 
+  /** A column no wider than the branch that was removed has not entered the trunk's own wood. */
+  private static boolean heldInCore(TreeState state, int wound) {
+    Wounds wounds = state.wounds;
+    return wounds.placement[wound] == Placement.COLLAR.ordinal()
+        && !wounds.acrossStem[wound]
+        && wounds.columnHalfWidthM[wound] <= wounds.cutDiameterM[wound] / 2;
+  }
+
   private void face(int wound, List<Shape> onto, boolean[] shown) {
     Wounds wounds = state.wounds;
     double height = wounds.heightM[wound];
@@ -93,12 +103,24 @@ final class TrunkSectionPainter {
       onto.add(new Shape.Path(cut, Style.line(Palette.OPEN_WOUND, 5)));
       shown[SectionLegend.OPEN] = true;
     } else {
-      double half = Math.max(0.02, wounds.openHeightM[wound] / 2);
-      Outline open =
-          new Outline().move(x, profile.y(height - half)).line(x, profile.y(height + half));
-      onto.add(new Shape.Path(open, Style.line(Palette.OPEN_WOUND, 5)));
+      openFace(wound, onto);
       shown[SectionLegend.OPEN] = true;
     }
+  }
+
+  /** The face lies where the surface was; the wood grown since leaves a notch before it. */
+  private void openFace(int wound, List<Shape> onto) {
+    double height = state.wounds.heightM[wound];
+    double half = Math.max(LEAST_COLUMN_M, state.wounds.openHeightM[wound] / 2);
+    double side = profile.side(wound);
+    double low = profile.y(height - half);
+    double high = profile.y(height + half);
+    double face = profile.x(side * profile.boundM(wound, height));
+    double surface = profile.x(side * profile.radiusM(height)) + 2.5 * side;
+    Outline notch = new Outline().move(face, low).line(surface, low + 2).line(surface, high - 2);
+    onto.add(new Shape.Path(notch.line(face, high).close(), Style.fill("#ffffff")));
+    Outline open = new Outline().move(face, low).line(face, high);
+    onto.add(new Shape.Path(open, Style.line(Palette.OPEN_WOUND, 4)));
   }
 
   private void worst(List<Shape> onto) {
