@@ -1,0 +1,53 @@
+package longbough.runner.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Drawings of the tree. Those that would make the page too heavy are left out and said to be in
+ * their folder.
+ */
+final class DrawingSection implements Section {
+  /** Room for drawings, characters: with everything else the page stays under 3 MB. */
+  static final int ROOM = 2_400_000;
+
+  @Override
+  public void write(Page page, ReportInput input) {
+    if (input.drawings().isEmpty()) {
+      return;
+    }
+    List<Picture> shown = shown(input.drawings());
+    page.open("section", "aria-labelledby", "drawings", "class", "new-page");
+    page.element("h2", "The tree, drawn", "id", "drawings");
+    page.element(
+        "p",
+        "The median future. Foliage, sprouts, deadwood, stubs and decay are drawn from the state of the"
+            + " model; where the limbs were reconstructed they stand for the real ones, not for a survey.");
+    shown.forEach(picture -> picture(page, picture));
+    if (shown.size() < input.drawings().size()) {
+      page.element("p", "More drawings are in the folder drawings/.", "class", "note");
+    }
+    page.close();
+  }
+
+  private static List<Picture> shown(List<Picture> all) {
+    List<Picture> shown = new ArrayList<>();
+    int size = 0;
+    for (Picture picture : all) {
+      size += picture.svg().length();
+      if (size <= ROOM) {
+        shown.add(picture);
+      } else {
+        size -= picture.svg().length();
+      }
+    }
+    return shown;
+  }
+
+  private static void picture(Page page, Picture picture) {
+    page.open("figure", "role", "group", "aria-label", picture.alternative());
+    page.markup(picture.element());
+    page.open("figcaption").element("strong", picture.title()).text(" " + picture.alternative());
+    page.close().close();
+  }
+}

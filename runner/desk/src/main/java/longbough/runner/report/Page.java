@@ -1,0 +1,66 @@
+package longbough.runner.report;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Set;
+
+/** A page being written: every element opened is closed, every text is escaped. */
+final class Page {
+  /** Elements within a line: white space after them would show. */
+  private static final Set<String> INLINE = Set.of("span", "i", "em", "strong", "small", "code");
+
+  private final StringBuilder out = new StringBuilder();
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /** Opens an element; attributes are name, value, name, value. */
+  Page open(String element, String... attributes) {
+    tag(element, attributes);
+    out.append('>');
+    open.push(element);
+    return this;
+  }
+
+  Page close() {
+    String element = open.pop();
+    out.append("</").append(element).append(INLINE.contains(element) ? ">" : ">\n");
+    return this;
+  }
+
+  /** An element that holds nothing. */
+  Page empty(String element, String... attributes) {
+    tag(element, attributes);
+    out.append("/>\n");
+    return this;
+  }
+
+  /** An element that holds a text. */
+  Page element(String element, String text, String... attributes) {
+    return open(element, attributes).text(text).close();
+  }
+
+  Page text(String text) {
+    out.append(Escape.html(text));
+    return this;
+  }
+
+  /** Markup of our own making. */
+  Page markup(String markup) {
+    out.append(markup);
+    return this;
+  }
+
+  String done() {
+    if (!open.isEmpty()) {
+      throw new IllegalStateException("left open: " + open);
+    }
+    return out.toString();
+  }
+
+  private void tag(String element, String... attributes) {
+    out.append('<').append(element);
+    for (int i = 0; i < attributes.length; i += 2) {
+      out.append(' ').append(attributes[i]).append("=\"");
+      out.append(Escape.html(attributes[i + 1])).append('"');
+    }
+  }
+}

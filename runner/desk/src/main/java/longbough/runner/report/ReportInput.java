@@ -1,0 +1,27 @@
+package longbough.runner.report;
+
+import java.util.List;
+import longbough.runner.chart.LineChart;
+import longbough.runner.compare.Comparison;
+import longbough.runner.compare.Summary;
+import longbough.runner.table.Provenance;
+
+/**
+ * All that the report is made from.
+ *
+ * @param summary figures of every regime, with the comparison they come from
+ * @param charts in the order in which they are shown
+ * @param drawings in the order in which they are shown; may be empty
+ * @param provenance what is needed to get the same again
+ */
+public record ReportInput(
+    Summary summary, List<LineChart> charts, List<Picture> drawings, Provenance provenance) {
+
+  Comparison comparison() {
+    return summary.comparison();
+  }
+
+  String currency() {
+    return comparison().input().crew().currency();
+  }
+}
