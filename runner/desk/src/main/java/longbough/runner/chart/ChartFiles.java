@@ -69,9 +69,9 @@ public final class ChartFiles {
     int root = svg.indexOf('>', svg.indexOf("<svg")) + 1;
     return svg.substring(0, root)
         + "\n  <title>"
-        + SvgChart.escaped(chart.heading())
+        + MarkupText.of(chart.heading())
         + "</title>\n  <desc>"
-        + SvgChart.escaped(chart.description())
+        + MarkupText.of(chart.description())
         + "</desc>"
         + svg.substring(root);
   }

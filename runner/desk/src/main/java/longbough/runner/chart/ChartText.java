@@ -8,6 +8,7 @@ import java.util.Locale;
 final class ChartText {
   private static final double RESOLUTION = 100;
   static final int LINE_CHARS = 24;
+  private static final int MOST_DECIMALS = 9;
   private static final int VALUE_CHARS = 5;
   private static final int MOST_LINES = 2;
 
@@ -15,7 +16,8 @@ final class ChartText {
 
   /** A value on an axis that ends at the given value, to about a hundredth of the axis. */
   static String value(double value, double axisHigh) {
-    int decimals = (int) Math.max(0, Math.ceil(-Math.log10(axisHigh / RESOLUTION) - 1e-9));
+    double wanted = axisHigh > 0 ? Math.ceil(-Math.log10(axisHigh / RESOLUTION) - 1e-9) : 0;
+    int decimals = (int) Math.max(0, Math.min(MOST_DECIMALS, wanted));
     String text = String.format(Locale.ROOT, "%,." + decimals + "f", value).replace(',', '\u00a0');
     if (decimals > 0) {
       text = text.replaceFirst("\\.?0+$", "");

@@ -27,9 +27,9 @@ public final class SvgChart {
     out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id).append("-desc\"");
     out.append(" font-family=\"'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif\"");
     out.append(" font-size=\"13\">\n");
-    out.append("<title id=\"").append(id).append("-title\">").append(escaped(chart.heading()));
+    out.append("<title id=\"").append(id).append("-title\">").append(MarkupText.of(chart.heading()));
     out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
-    out.append(escaped(chart.description())).append("</desc>\n");
+    out.append(MarkupText.of(chart.description())).append("</desc>\n");
     text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
     text(LEFT, 45, "fill=\"#555\"", chart.reading());
     grid();
@@ -125,7 +125,7 @@ public final class SvgChart {
 
   private void text(double x, double y, String look, String text) {
     out.append("<text x=\"").append(Marks.number(x)).append("\" y=\"").append(Marks.number(y));
-    out.append("\" ").append(look).append('>').append(escaped(text)).append("</text>\n");
+    out.append("\" ").append(look).append('>').append(MarkupText.of(text)).append("</text>\n");
   }
 
   private double x(double year) {
@@ -135,29 +135,5 @@ public final class SvgChart {
   private double y(double value) {
     double share = Math.min(1, value / chart.scale().high());
     return FRAME.top() + FRAME.innerHeight() * (1 - share);
-  }
-
-  /** Text made safe inside elements and attributes; what XML cannot hold becomes a space. */
-  static String escaped(String text) {
-    StringBuilder safe = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            point -> {
-              switch (point) {
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '&' -> safe.append("&amp;");
-                case '"' -> safe.append("&quot;");
-                case '\'' -> safe.append("&#39;");
-                default -> safe.appendCodePoint(legal(point) ? point : ' ');
-              }
-            });
-    return safe.toString();
-  }
-
-  private static boolean legal(int point) {
-    boolean control = point < 0x20 && point != '\n' && point != '\t';
-    boolean surrogate = point >= 0xd800 && point <= 0xdfff;
-    return !control && !surrogate && point != 0xfffe && point != 0xffff;
   }
 }

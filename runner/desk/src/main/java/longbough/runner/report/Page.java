@@ -3,6 +3,7 @@ package longbough.runner.report;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
+import longbough.runner.chart.MarkupText;
 
 /** A page being written: every element opened is closed, every text is escaped. */
 final class Page {
@@ -39,7 +40,7 @@ final class Page {
   }
 
   Page text(String text) {
-    out.append(Escape.html(text));
+    out.append(MarkupText.of(text));
     return this;
   }
 
@@ -60,7 +61,7 @@ final class Page {
     out.append('<').append(element);
     for (int i = 0; i < attributes.length; i += 2) {
       out.append(' ').append(attributes[i]).append("=\"");
-      out.append(Escape.html(attributes[i + 1])).append('"');
+      out.append(MarkupText.of(attributes[i + 1])).append('"');
     }
   }
 }

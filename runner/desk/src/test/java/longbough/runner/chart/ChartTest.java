@@ -100,6 +100,7 @@ class ChartTest {
   void valuesAreAsExactAsTheAxis() {
     assertThat(ChartText.value(0.305, 1200)).isEqualTo("0");
     assertThat(ChartText.value(1234.5, 2500)).isEqualTo("1\u00a0235");
+    assertThat(ChartText.value(0, 0)).isEqualTo("0");
     assertThat(ChartText.value(0.5, 1)).isEqualTo("0.5");
     assertThat(ChartText.value(0.567, 1)).isEqualTo("0.57");
     assertThat(ChartText.wrapped("a name that is far too long for the room beside any line here"))

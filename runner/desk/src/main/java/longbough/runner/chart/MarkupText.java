@@ -1,11 +1,11 @@
-package longbough.runner.report;
+package longbough.runner.chart;
 
 /** Text made safe inside a page: it can be neither an element nor an attribute, nor turn direction. */
-final class Escape {
+public final class MarkupText {
 
-  private Escape() {}
+  private MarkupText() {}
 
-  static String html(String text) {
+  public static String of(String text) {
     StringBuilder safe = new StringBuilder();
     text.codePoints().forEach(point -> append(safe, point));
     return safe.toString();
