@@ -70,6 +70,16 @@ class ArchitectureTest {
   }
 
   @Test
+  void everyProcessStandsInItsPackage() {
+    check(
+        classes()
+            .that()
+            .implement(Process.class)
+            .should()
+            .resideInAPackage("longbough.model.process.."));
+  }
+
+  @Test
   void modelNeedsNothingButTheLanguageAndShared() {
     check(
         classes()

@@ -49,6 +49,22 @@ class SourceTreeTest {
   }
 
   @Test
+  void everyPropertyStatesItsSeed() throws IOException {
+    int properties = 0;
+    for (String folder : SOURCE_FOLDERS) {
+      for (Path file : javaFiles(folder.replace("main", "test"))) {
+        for (String line : Files.readAllLines(file)) {
+          if (line.strip().startsWith("@" + "Property")) {
+            properties++;
+            assertThat(line).as("a test must be the same each time: %s", file).contains("seed = ");
+          }
+        }
+      }
+    }
+    assertThat(properties).isPositive();
+  }
+
+  @Test
   void versionsStandInTheRootPomOnly() throws IOException {
     for (String pom : List.of("shared/pom.xml", "model/pom.xml", "runner/desk/pom.xml")) {
       String text = Files.readString(root().resolve(pom));
