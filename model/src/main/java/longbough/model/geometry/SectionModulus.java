@@ -8,7 +8,7 @@ package longbough.model.geometry;
  * about the pith 2 sin(Δ/2) (r2³ - r1³)/3 · (cos θ, sin θ); second moments (r2⁴ - r1⁴)/4 · (Δ/2 ± sin Δ/2
  * cos 2θ) and (r2⁴ - r1⁴)/4 · sin Δ/2 sin 2θ. Second moments are moved to the centroid of the sound wood
  * (parallel axis). The section modulus in direction u is I(u) / c(u), with c the distance from the
- * centroid to the farthest sound wood in that direction; the weakest direction of the 2n sector
+ * centroid to the farthest sound wood in that direction; the weakest direction of the sectors'
  * centres counts. Lengths m, areas m2, moduli m3. Elementary mechanics, no source needed.
  */
 public final class SectionModulus {
@@ -68,14 +68,11 @@ public final class SectionModulus {
       area -= halfWidth * (b - a);
       double third = firstMomentFactor * (b * outer - a * inner) / 3;
       double fourth = (b * b - a * a) / 4;
-      double c = grid.cos[k];
-      double s = grid.sin[k];
-      sx -= third * c;
-      sy -= third * s;
+      sx -= third * grid.cos[k];
+      sy -= third * grid.sin[k];
       polar -= 2 * halfWidth * fourth;
-      double lean = 2 * halfSinWidth * fourth;
-      deviator -= lean * (c * c - s * s) / 2;
-      product -= lean * c * s;
+      deviator -= halfSinWidth * fourth * grid.cosTwice[k];
+      product -= halfSinWidth * fourth * grid.sinTwice[k];
     }
     if (!(area > 0)) {
       return 1;
@@ -84,27 +81,31 @@ public final class SectionModulus {
     double y = sy / area;
     double mean = polar / 2 - area * (x * x + y * y) / 2;
     double lean = deviator - area * (x * x - y * y) / 2;
-    double cross = product - area * x * y;
+    double cross = product - 2 * area * x * y;
     double weakest = weakest(mean, lean, cross, x, y, radiusM, anyOpen ? open : null, innerM, from);
     return Math.min(1, Math.max(0, 1 - weakest / (Math.PI / 4 * r2 * radiusM)));
   }
 
-  // Least I(u) / c(u); a section without openings reaches its full radius in every direction.
+  // Least I(u) / c(u), compared without dividing; opposite directions share their second moment. A
+  // section without openings reaches its full radius in every direction.
   private double weakest(
       double mean, double lean, double cross, double x, double y, double radiusM, boolean[] open,
       double[] innerM, int from) {
-    double least = Double.MAX_VALUE;
-    for (int k = 0; k < grid.sectors; k++) {
-      double c = grid.cos[k];
-      double s = grid.sin[k];
-      double moment = mean + lean * (c * c - s * s) + 2 * cross * c * s;
-      double reach = open == null ? radiusM : reach(k, open, innerM, from, radiusM);
-      double edge = reach - (x * c + y * s);
-      if (edge > 0) {
-        least = Math.min(least, Math.max(0, moment) / edge);
+    double leastMoment = 1;
+    double leastEdge = 0;
+    int half = grid.sectors / 2;
+    for (int k = 0; k < half; k++) {
+      double moment = Math.max(0, mean + lean * grid.cosTwice[k] + cross * grid.sinTwice[k]);
+      double shift = x * grid.cos[k] + y * grid.sin[k];
+      double ahead = open == null ? radiusM : reach(k, open, innerM, from, radiusM);
+      double behind = open == null ? radiusM : reach(k + half, open, innerM, from, radiusM);
+      double edge = Math.max(ahead - shift, behind + shift);
+      if (moment * leastEdge < leastMoment * edge) {
+        leastMoment = moment;
+        leastEdge = edge;
       }
     }
-    return least == Double.MAX_VALUE ? 0 : least;
+    return leastEdge > 0 ? leastMoment / leastEdge : 0;
   }
 
   // Farthest sound wood in the direction of sector k: at the surface beside an opening, or inside it.

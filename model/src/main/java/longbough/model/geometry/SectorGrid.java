@@ -15,18 +15,31 @@ public final class SectorGrid {
   final double[] cos;
   final double[] sin;
 
+  /** Cosine and sine of twice the sector's angle. */
+  final double[] cosTwice;
+
+  final double[] sinTwice;
+
   /** Cosine of the angle from a sector's centre to the near edge of the j-th sector from it. */
   final double[] nearEdgeCos;
 
+  /** A grid of an even number of sectors. */
   public SectorGrid(int sectors) {
+    if (sectors < 4 || sectors % 2 != 0) {
+      throw new IllegalArgumentException("sectors = " + sectors + ": must be an even number from 4 on");
+    }
     this.sectors = sectors;
     this.widthRad = 2 * Math.PI / sectors;
     this.cos = new double[sectors];
     this.sin = new double[sectors];
+    this.cosTwice = new double[sectors];
+    this.sinTwice = new double[sectors];
     this.nearEdgeCos = new double[sectors];
     for (int k = 0; k < sectors; k++) {
       cos[k] = StrictMath.cos(k * widthRad);
       sin[k] = StrictMath.sin(k * widthRad);
+      cosTwice[k] = StrictMath.cos(2 * k * widthRad);
+      sinTwice[k] = StrictMath.sin(2 * k * widthRad);
       nearEdgeCos[k] = k == 0 ? 1 : StrictMath.cos((k - 0.5) * widthRad);
     }
   }

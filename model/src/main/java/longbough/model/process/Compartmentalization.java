@@ -143,8 +143,12 @@ public final class Compartmentalization implements Process {
     double ratio = Math.max(1, d / (2 * wounds.parentRadiusM[w]) / species.branchParentRatioLimit());
     double placed = placementFactor(wounds, w, p);
     double weak = 1 + p.lowReserveGain() * (1 - reserve);
-    double severity = StrictMath.pow(size, p.sizeExponent()) * StrictMath.pow(ratio, p.ratioExponent());
-    return Math.min(p.severityMax(), severity * placed * weak);
+    return Math.min(p.severityMax(), power(size, p.sizeExponent()) * power(ratio, p.ratioExponent()) * placed * weak);
+  }
+
+  // Most cuts lie within the limits, where no power need be taken.
+  private static double power(double base, double exponent) {
+    return base == 1 || exponent == 1 ? base : StrictMath.pow(base, exponent);
   }
 
   private static double placementFactor(Wounds wounds, int w, DecayParameters p) {

@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import longbough.model.parameter.StrengthParameters;
@@ -7,6 +8,7 @@ import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
+import longbough.model.state.Wounds;
 
 /**
  * The gust that would break the weakest limb or sprout at its union.
@@ -15,8 +17,9 @@ import longbough.model.state.Trunk;
  * lever. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
  * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
  * codominant fork, less where its bark is included (S09, S10), and for a sprout j0 + (1 - j0) t / (t + t1),
- * t its age (years), because a sprout starts in the outermost ring. Where a sprout's cohort sits on
- * decayed trunk, j falls with the share of decay. A sprout's base follows from its wood as a slender
+ * t its age (years), because a sprout starts in the outermost ring. Where sprouts sit on
+ * decayed trunk, j falls with the decayed share of its section; below a heading cut of a limb by the cube
+ * of the decayed share of its radius. A sprout's base follows from its wood as a slender
  * stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
  */
 public final class LimbResistance implements Process {
@@ -49,11 +52,23 @@ public final class LimbResistance implements Process {
     wind.weakestDiameterM = 0;
     double worst = 0;
     if (wind.topStation >= 0) {
+      limbDecay(context.state.wounds, wind);
       worst = Math.max(weakestLimb(context, 0), 0);
       worst = weakestSprout(context, worst);
     }
     if (worst > 0) {
       criticalGusts(context, worst);
+    }
+  }
+
+  private static void limbDecay(Wounds wounds, WindLoad wind) {
+    Arrays.fill(wind.limbDecayShare, 0);
+    for (int w = 0; w < wounds.count; w++) {
+      int limb = wounds.limb[w];
+      if (wounds.acrossStem[w] && limb >= 0 && wounds.parentRadiusM[w] > 0) {
+        double share = wounds.columnDepthM[w] / wounds.parentRadiusM[w];
+        wind.limbDecayShare[limb] = Math.max(wind.limbDecayShare[limb], share);
+      }
     }
   }
 
@@ -151,6 +166,9 @@ public final class LimbResistance implements Process {
     if (cohort >= Limbs.MAX) {
       double height = Math.min(Sprouts.trunkHeightM(cohort), context.state.trunk.heightM);
       union *= 1 - context.state.sections.areaFraction[station(height)];
+    } else {
+      double decay = context.wind.limbDecayShare[cohort];
+      union *= 1 - decay * decay * decay;
     }
     return Math.max(1e-3, union);
   }

@@ -147,16 +147,20 @@ public final class TrunkSections implements Process {
   private static void eccentricDisc(Sections sections, int from, int bearing, double bound, double fill) {
     double a = fill * bound;
     double centre = bound - a;
-    for (int k = 0; k < SECTORS; k++) {
-      double cos = GRID.cosBetween(k, bearing);
+    for (int j = 0; j <= SECTORS / 2; j++) {
+      double cos = GRID.cosBetween(j, 0);
       double root = a * a - centre * centre * (1 - cos * cos);
-      if (root >= 0) {
-        double half = Math.sqrt(root);
-        double outer = centre * cos + half;
-        if (outer > 0) {
-          join(sections, from + k, Math.max(0, centre * cos - half), Math.min(bound, outer));
-        }
+      if (root < 0) {
+        return;
       }
+      double half = Math.sqrt(root);
+      double outer = Math.min(bound, centre * cos + half);
+      if (outer <= 0) {
+        return;
+      }
+      double inner = Math.max(0, centre * cos - half);
+      join(sections, from + (bearing + j) % SECTORS, inner, outer);
+      join(sections, from + (bearing + SECTORS - j) % SECTORS, inner, outer);
     }
   }
 

@@ -108,6 +108,7 @@ public final class WindFailure implements Process {
     pools.reserveKgC -= reserve;
     context.ledger.book(Flow.BROKEN, leaf + limbs.woodKgC[limb] + reserve);
     limbs.clear(limb);
+    context.state.wounds.loseWithLimb(limb, context.state.year);
   }
 
   private static double livingWoodKgC(TreeState state) {

@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import longbough.model.state.Limbs;
 import longbough.model.state.Trunk;
 
 /** Wind load on the tree and the gusts it withstands; scratch of one year. */
@@ -12,6 +13,9 @@ public final class WindLoad {
 
   /** Highest station with drag; -1 for a bare tree. */
   public int topStation;
+
+  /** Decay below a limb's heading cuts as a share of its radius there, by limb, 0 to 1. */
+  public final double[] limbDecayShare = new double[Limbs.MAX];
 
   /** Drag area in leaf per leaf area, mutual shelter included. */
   public double areaPerLeafArea;

@@ -109,7 +109,7 @@ public final class WoundClosure implements Process {
     Limbs limbs = context.state.limbs;
     int limb = wounds.limb[w];
     if (limbs.status[limb] == EMPTY || limbs.birthYear[limb] > wounds.year[w]) {
-      finish(context, w);
+      wounds.loseWithLimb(limb, context.state.year);
       return false;
     }
     return limbs.status[limb] != DEAD;
