@@ -78,7 +78,8 @@ public final class TrunkResistance implements Process {
     double moment = 0;
     double worst = 0;
     double worstDecayed = -1;
-    for (int s = wind.topStation; s >= 0; s--) {
+    wind.worstStation = inLeaf ? 0 : wind.worstStation;
+    for (int s = Math.max(wind.topStation, trunk.stations - 1); s >= 0; s--) {
       moment += shear * Trunk.STATION_STEP_M;
       double profile = inLeaf ? p.profile().inLeaf(s) : p.profile().leafless(s) * p.leaflessShare();
       shear += p.loadPa() * p.dragCoefficient() * wind.dragAreaM2[s] * profile;

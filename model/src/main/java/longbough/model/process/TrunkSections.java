@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.geometry.SectorGrid;
 import longbough.model.state.Sections;
+import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
 
@@ -25,6 +26,8 @@ public final class TrunkSections implements Process {
   private static final SectorGrid GRID = SectorGrid.STANDARD;
   private static final int SECTORS = Sections.SECTORS;
   private static final double WIDTH = GRID.widthRad();
+  private static final int YOUNG_YEARS = 5;
+  private static final int TURNS = 3;
   private static final double ALL_ROUND = Math.PI * (1 - 1e-9);
 
   @Override
@@ -44,26 +47,41 @@ public final class TrunkSections implements Process {
 
   @Override
   public void run(YearContext context) {
-    if (!context.state.vitality.alive) {
+    if (!context.state.vitality.alive || context.state.trunk.stations == 0) {
       return;
     }
-    clear(context.state.sections);
+    clearAboveTrunk(context.state);
     Wounds wounds = context.state.wounds;
     for (int w = 0; w < wounds.count; w++) {
-      if (wounds.limb[w] == Wounds.ON_TRUNK && !BranchCore.confines(wounds, w)) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK && due(context.state, w) && !BranchCore.confines(wounds, w)) {
         draw(context, w);
+      }
+    }
+    for (int w = 0; w < wounds.count; w++) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK && wounds.open(w) && !wounds.acrossStem[w]) {
+        openFace(context.state, w);
       }
     }
   }
 
-  private static void clear(Sections sections) {
+  // Columns never shrink, so that what has been drawn stays right; old ones creep and are drawn again
+  // in turn, which saves most of the work.
+  private static boolean due(TreeState state, int w) {
+    return state.year <= 1 || state.year - state.wounds.year[w] < YOUNG_YEARS || (state.year + w) % TURNS == 0;
+  }
+
+  // Wood that grows above a topped trunk later is sound; faces that have closed are no longer open.
+  private static void clearAboveTrunk(TreeState state) {
+    Sections sections = state.sections;
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
       if (sections.decayed[s]) {
         int from = s * SECTORS;
-        Arrays.fill(sections.decayInnerM, from, from + SECTORS, 0);
-        Arrays.fill(sections.decayOuterM, from, from + SECTORS, 0);
         Arrays.fill(sections.open, from, from + SECTORS, false);
-        sections.decayed[s] = false;
+        if (s >= state.trunk.stations) {
+          Arrays.fill(sections.decayInnerM, from, from + SECTORS, 0);
+          Arrays.fill(sections.decayOuterM, from, from + SECTORS, 0);
+          sections.decayed[s] = false;
+        }
       }
     }
   }
@@ -85,12 +103,12 @@ public final class TrunkSections implements Process {
       double z = Math.max(0, Math.abs(away) - step / 2);
       double left = reach > 0 ? 1 - z * z / (reach * reach) : z == 0 ? 1 : 0;
       if (bound > 0 && left > 0) {
-        section(context, w, s, bound, Math.sqrt(left), z);
+        section(context, w, s, bound, Math.sqrt(left));
       }
     }
   }
 
-  private static void section(YearContext context, int w, int s, double bound, double taper, double z) {
+  private static void section(YearContext context, int w, int s, double bound, double taper) {
     Wounds wounds = context.state.wounds;
     Sections sections = context.state.sections;
     double scale = bound / wounds.parentRadiusM[w];
@@ -111,9 +129,23 @@ public final class TrunkSections implements Process {
         eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
       }
     }
-    if (wounds.open(w) && !wounds.acrossStem[w] && z <= wounds.openHeightM[w] / 2) {
-      double half = wounds.openWidthM[w] / 2 / context.state.trunk.radiusM[s];
-      open(sections, s * SECTORS, wounds.azimuthRad[w], bound, Math.min(Math.PI, half));
+  }
+
+  // Beside an open face no wood stands outside the barrier zone.
+  private static void openFace(TreeState state, int w) {
+    Wounds wounds = state.wounds;
+    double step = Trunk.STATION_STEP_M;
+    int last = state.trunk.stations - 1;
+    double half = wounds.openHeightM[w] / 2;
+    int from = Math.max(0, (int) ((wounds.heightM[w] - half) / step + 0.5));
+    int to = Math.min(last, (int) ((wounds.heightM[w] + half) / step + 0.5));
+    for (int s = Math.min(from, last); s <= to; s++) {
+      if (state.sections.decayed[s]) {
+        double radius = state.trunk.radiusM[s];
+        double halfAngle = Math.min(Math.PI, wounds.openWidthM[w] / 2 / radius);
+        double bound = Math.min(radius, wounds.parentRadiusM[w]);
+        open(state.sections, s * SECTORS, wounds.azimuthRad[w], bound, halfAngle);
+      }
     }
   }
 
@@ -179,7 +211,7 @@ public final class TrunkSections implements Process {
   }
 
   private static void join(Sections sections, int i, double inner, double outer) {
-    if (sections.decayOuterM[i] > 0) {
+    if (sections.decayOuterM[i] > sections.decayInnerM[i]) {
       sections.decayInnerM[i] = Math.min(sections.decayInnerM[i], inner);
       sections.decayOuterM[i] = Math.max(sections.decayOuterM[i], outer);
     } else {

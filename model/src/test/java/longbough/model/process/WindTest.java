@@ -199,6 +199,30 @@ class WindTest {
     assertThat(context.state.vitality.cause).isIn(CauseOfDeath.STEM_FAILURE, CauseOfDeath.UPROOTED);
   }
 
+  // A whole generation of sizes: the larger tree carries more load and stays about as safe.
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 0.2, 0.4, 0.6})
+  void safetyHoldsOverSizes(double radiusM) {
+    YearContext context = TestTrunks.of("tilia-cordata");
+    double scale = radiusM / 0.2;
+    TestTrunks.trunk(context.state, radiusM, 14 * Math.sqrt(scale));
+    TestTrunks.limbs(context.state);
+    for (int limb = 0; limb < 20; limb++) {
+      context.state.limbs.heightM[limb] *= Math.sqrt(scale);
+      context.state.limbs.lengthM[limb] *= Math.pow(scale, 0.67);
+      context.state.limbs.baseDiameterM[limb] *= scale;
+      for (int zone = 0; zone < Limbs.ZONES; zone++) {
+        context.state.limbs.leafAreaM2[limb * Limbs.ZONES + zone] *= 1.5 * Math.pow(scale, 1.6);
+      }
+    }
+    TestTrunks.wind(context);
+    System.out.printf("radius %.1f m, leaves %.0f m2: gusts stem %.0f root %.0f limb %.0f, failure %.6f%n", radiusM,
+        context.state.leafAreaM2(), context.wind.stemInLeafMs, context.wind.rootInLeafMs, context.wind.limbInLeafMs,
+        context.state.vitality.failureProbability);
+    assertThat(context.state.vitality.failureProbability).isBetween(0.0, 0.05);
+    assertThat(context.wind.rootInLeafMs).isBetween(30.0, 120.0);
+  }
+
   private static YearContext tree(String species) {
     YearContext context = TestTrunks.of(species);
     TestTrunks.limbs(context.state);
