@@ -2,10 +2,83 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the allocation processes; each with unit, range and source in {@code parameters/allocation.csv}. */
-public record AllocationParameters() {
+/**
+ * Numbers of allocation and growth; each with unit, range and source in {@code
+ * parameters/allocation.csv}.
+ *
+ * @param limbForm volume of a limb with its branches over base area times length, 1
+ * @param limbShareOfTrunk limb base areas together over trunk area at the crown base, 1
+ * @param buttSwell extra area growth at the ground, share of that at breast height, 1
+ * @param buttHeightM height over which the swelling fades, m
+ * @param extensionShare greatest share of the growth budget for height and limb length, 1
+ * @param extensionMaxM greatest yearly growth of a limb in length, m
+ * @param headedExtension length growth of a headed limb over that of an intact one, 1
+ * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
+ * @param crownFollow share of the distance to the leaf area that light supports covered a year, 1
+ * @param budRecovery yearly return of missing shoots at full vigour in broadleaves, share of missing, 1
+ * @param budRecoveryConifer the same in conifers, 1
+ * @param lightLow light share at which leaves just repay their cost in an intolerant species, 1
+ * @param lightLowTolerant the same in a fully tolerant species, 1
+ * @param lightSpan light share over that from which a zone is filled, 1
+ * @param crownVolumePower leaf area against crown volume at one trunk diameter, exponent, 1
+ * @param ringMemoryYears years over which growth habit is remembered, years
+ * @param flushSurge greatest new leaf cohort of an evergreen over its usual one, 1
+ * @param limbsDecurrent first-order limbs of a spreading crown, count
+ * @param limbsExcurrent first-order limbs of a crown with one leader, count
+ * @param boleTaper loss of bole radius from the ground to the tree's height, share, 1
+ * @param tipShare trunk area near the top over that at the crown base, 1
+ * @param conditionLeast bud fullness of a dying tree at the start, 1
+ * @param conditionSlope rise of bud fullness with condition, 1
+ */
+public record AllocationParameters(
+    double limbForm,
+    double limbShareOfTrunk,
+    double buttSwell,
+    double buttHeightM,
+    double extensionShare,
+    double extensionMaxM,
+    double headedExtension,
+    double gapFilling,
+    double crownFollow,
+    double budRecovery,
+    double budRecoveryConifer,
+    double lightLow,
+    double lightLowTolerant,
+    double lightSpan,
+    double crownVolumePower,
+    double ringMemoryYears,
+    double flushSurge,
+    double limbsDecurrent,
+    double limbsExcurrent,
+    double boleTaper,
+    double tipShare,
+    double conditionLeast,
+    double conditionSlope) {
 
   static AllocationParameters of(ParameterTable table) {
-    return new AllocationParameters();
+    return new AllocationParameters(
+        table.value("allocation.limb_form"),
+        table.value("allocation.limb_share_of_trunk"),
+        table.value("allocation.butt_swell"),
+        table.value("allocation.butt_height_m"),
+        table.value("allocation.extension_share"),
+        table.value("allocation.extension_max_m"),
+        table.value("allocation.headed_extension"),
+        table.value("allocation.gap_filling"),
+        table.value("allocation.crown_follow"),
+        table.value("allocation.bud_recovery"),
+        table.value("allocation.bud_recovery_conifer"),
+        table.value("allocation.light_low"),
+        table.value("allocation.light_low_tolerant"),
+        table.value("allocation.light_span"),
+        table.value("allocation.crown_volume_power"),
+        table.value("allocation.ring_memory_years"),
+        table.value("allocation.flush_surge"),
+        table.value("allocation.limbs_decurrent"),
+        table.value("allocation.limbs_excurrent"),
+        table.value("allocation.bole_taper"),
+        table.value("allocation.tip_share"),
+        table.value("allocation.condition_least"),
+        table.value("allocation.condition_slope"));
   }
 }

@@ -2,10 +2,77 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the carbon processes; each with unit, range and source in {@code parameters/carbon.csv}. */
-public record CarbonParameters() {
+/**
+ * Numbers of assimilation, maintenance and tissue chemistry; each with unit, range and source in
+ * {@code parameters/carbon.csv}.
+ *
+ * @param parShare photosynthetically active share of global radiation, 1
+ * @param photonsPerJoule umol photons per J of active radiation
+ * @param leafAbsorptance share of light on a leaf that it absorbs, 1
+ * @param quantumYield mol CO2 per mol photons absorbed
+ * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
+ * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
+ * @param fullSunShare light share from which leaves are full sun leaves, 1
+ * @param optimumTemperatureC daytime temperature of best assimilation, degC
+ * @param temperatureWidthC distance from it at which assimilation ends, degC
+ * @param daytimeWarmthC daytime mean over daily mean temperature, degC
+ * @param q10 factor of respiration for 10 degC more, 1
+ * @param dayRespirationShare respiration of lit leaves over that in the dark, 1
+ * @param sapwoodRespiration respiration of sapwood at 10 degC, kg C per kg C and year
+ * @param fineRootRespiration the same of fine roots
+ * @param growthRespiration kg C respired per kg C built
+ * @param woodCarbon carbon share of dry wood and leaves, 1
+ * @param sugarCarbon carbon share of reserve carbohydrate, 1
+ * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
+ * @param compensationPerLoss rise per share of foliage lost, 1
+ * @param compensationFade share of the rise left after a month, 1
+ * @param droughtThreshold share of soil water below which assimilation falls, 1
+ */
+public record CarbonParameters(
+    double parShare,
+    double photonsPerJoule,
+    double leafAbsorptance,
+    double quantumYield,
+    double unevenLight,
+    double shadeCapacity,
+    double fullSunShare,
+    double optimumTemperatureC,
+    double temperatureWidthC,
+    double daytimeWarmthC,
+    double q10,
+    double dayRespirationShare,
+    double sapwoodRespiration,
+    double fineRootRespiration,
+    double growthRespiration,
+    double woodCarbon,
+    double sugarCarbon,
+    double compensationMax,
+    double compensationPerLoss,
+    double compensationFade,
+    double droughtThreshold) {
 
   static CarbonParameters of(ParameterTable table) {
-    return new CarbonParameters();
+    return new CarbonParameters(
+        table.value("carbon.par_share"),
+        table.value("carbon.photons_per_joule"),
+        table.value("carbon.leaf_absorptance"),
+        table.value("carbon.quantum_yield"),
+        table.value("carbon.uneven_light"),
+        table.value("carbon.shade_capacity"),
+        table.value("carbon.full_sun_share"),
+        table.value("carbon.optimum_temperature_c"),
+        table.value("carbon.temperature_width_c"),
+        table.value("carbon.daytime_warmth_c"),
+        table.value("carbon.q10"),
+        table.value("carbon.day_respiration_share"),
+        table.value("carbon.sapwood_respiration"),
+        table.value("carbon.fine_root_respiration"),
+        table.value("carbon.growth_respiration"),
+        table.value("carbon.wood_carbon"),
+        table.value("carbon.sugar_carbon"),
+        table.value("carbon.compensation_max"),
+        table.value("carbon.compensation_per_loss"),
+        table.value("carbon.compensation_fade"),
+        table.value("carbon.drought_threshold"));
   }
 }

@@ -2,10 +2,49 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the reserve processes; each with unit, range and source in {@code parameters/reserve.csv}. */
-public record ReserveParameters() {
+/**
+ * Numbers of the reserve; each with unit, range and source in {@code parameters/reserve.csv}.
+ *
+ * @param floor share of the ceiling that can't be mobilised, 1
+ * @param setPoint reserve over ceiling that the tree defends before it grows, 1
+ * @param storageLeast share of surplus stored when the reserve is at its set point, 1
+ * @param storageSlope rise of that share as the reserve falls to nothing, 1
+ * @param releaseShare monthly share of what lies above the set point that goes into growth, 1
+ * @param flushShare greatest share of the mobile reserve that one month's flush may take, 1
+ * @param rootLivingShare least share of coarse roots that is living sapwood, 1
+ * @param branchLivingShare share of branch wood that is living sapwood, 1
+ * @param vigourShare reserve over its set point below which growth in length is held back, 1
+ * @param startLeast reserve over ceiling of a dying tree at the start, 1
+ * @param startSlope its rise with condition, 1
+ * @param low reserve over ceiling below which the chain of events calls it low, 1
+ */
+public record ReserveParameters(
+    double floor,
+    double setPoint,
+    double storageLeast,
+    double storageSlope,
+    double releaseShare,
+    double flushShare,
+    double rootLivingShare,
+    double branchLivingShare,
+    double vigourShare,
+    double startLeast,
+    double startSlope,
+    double low) {
 
   static ReserveParameters of(ParameterTable table) {
-    return new ReserveParameters();
+    return new ReserveParameters(
+        table.value("reserve.floor"),
+        table.value("reserve.set_point"),
+        table.value("reserve.storage_least"),
+        table.value("reserve.storage_slope"),
+        table.value("reserve.release_share"),
+        table.value("reserve.flush_share"),
+        table.value("reserve.root_living_share"),
+        table.value("reserve.branch_living_share"),
+        table.value("reserve.vigour_share"),
+        table.value("reserve.start_least"),
+        table.value("reserve.start_slope"),
+        table.value("reserve.low"));
   }
 }

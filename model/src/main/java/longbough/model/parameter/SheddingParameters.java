@@ -2,10 +2,21 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the shedding processes; each with unit, range and source in {@code parameters/shedding.csv}. */
-public record SheddingParameters() {
+/**
+ * Numbers of shedding; each with unit, range and source in {@code parameters/shedding.csv}.
+ *
+ * @param hungryYears years of negative balance in a row after which a limb dies, years
+ * @param crowdedLimbs living limbs above which the weakest is given up each year, count
+ * @param leafShareLeast leaf area over what the limb could carry below which a limb is given up, 1
+ * @param shedStubM length of the stub that a fallen dead limb leaves, m
+ */
+public record SheddingParameters(double hungryYears, double crowdedLimbs, double leafShareLeast, double shedStubM) {
 
   static SheddingParameters of(ParameterTable table) {
-    return new SheddingParameters();
+    return new SheddingParameters(
+        table.value("shedding.hungry_years"),
+        table.value("shedding.crowded_limbs"),
+        table.value("shedding.leaf_share_least"),
+        table.value("shedding.shed_stub_m"));
   }
 }

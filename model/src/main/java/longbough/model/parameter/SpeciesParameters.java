@@ -55,7 +55,7 @@ public record SpeciesParameters(
   static SpeciesParameters of(SpeciesTraits traits, ParameterTable table) {
     return new SpeciesParameters(
         traits.evergreen(),
-        traits.conifer(),
+        traits.conifer() && traits.leafType() != longbough.shared.trait.LeafType.BROADLEAF,
         traits.woodAnatomy() == longbough.shared.trait.WoodAnatomy.RING_POROUS,
         traits.compartmentClass(),
         table.value("species.height_ln_intercept"),

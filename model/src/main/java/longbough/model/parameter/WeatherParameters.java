@@ -2,10 +2,59 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the weather processes; each with unit, range and source in {@code parameters/weather.csv}. */
-public record WeatherParameters() {
+/**
+ * Numbers of the weather and its stress; each with unit, range and source in {@code
+ * parameters/weather.csv}.
+ *
+ * @param temperatureSdC standard deviation of a year's mean temperature, degC
+ * @param rainSd standard deviation of ln seasonal rain, 1
+ * @param radiationSd standard deviation of ln seasonal radiation, 1
+ * @param dryYearChance chance of a dry growing season, 1/year
+ * @param dryYearRain rain of a dry season over normal, 1
+ * @param dryYearWarmthC warmth of a dry season over normal, degC
+ * @param frostChance chance of a frost that kills young shoots, 1/year
+ * @param frostLoss share of new foliage lost to it, 1
+ * @param defoliationLeast least share of foliage eaten in an insect year, 1
+ * @param defoliationMost most share of foliage eaten in an insect year, 1
+ * @param infiltration share of rain that reaches the tree's roots, 1
+ * @param cropCoefficient water use of a full crown over reference evaporation, 1
+ * @param soilCoefficient water use of bare ground and grass over reference evaporation, 1
+ * @param secondFlush share of foliage lost in early summer that a deciduous tree replaces at once, 1
+ * @param droughtEvent assimilation share left in the worst month below which a year is told as drought, 1
+ */
+public record WeatherParameters(
+    double temperatureSdC,
+    double rainSd,
+    double radiationSd,
+    double dryYearChance,
+    double dryYearRain,
+    double dryYearWarmthC,
+    double frostChance,
+    double frostLoss,
+    double defoliationLeast,
+    double defoliationMost,
+    double infiltration,
+    double cropCoefficient,
+    double soilCoefficient,
+    double secondFlush,
+    double droughtEvent) {
 
   static WeatherParameters of(ParameterTable table) {
-    return new WeatherParameters();
+    return new WeatherParameters(
+        table.value("weather.temperature_sd_c"),
+        table.value("weather.rain_sd"),
+        table.value("weather.radiation_sd"),
+        table.value("weather.dry_year_chance"),
+        table.value("weather.dry_year_rain"),
+        table.value("weather.dry_year_warmth_c"),
+        table.value("weather.frost_chance"),
+        table.value("weather.frost_loss"),
+        table.value("weather.defoliation_least"),
+        table.value("weather.defoliation_most"),
+        table.value("weather.infiltration"),
+        table.value("weather.crop_coefficient"),
+        table.value("weather.soil_coefficient"),
+        table.value("weather.second_flush"),
+        table.value("weather.drought_event"));
   }
 }

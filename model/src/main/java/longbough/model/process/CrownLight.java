@@ -22,6 +22,12 @@ public final class CrownLight {
 
   public final int[] sproutCell = new int[longbough.model.state.Sprouts.MAX];
 
+  /** Photosynthetic capacity of the leaves in each cell over that of sun leaves. */
+  public final double[] capacityShare = new double[CELLS];
+
+  /** Net carbon that a leaf in each cell has earned so far this year, kg C m-2. */
+  public final double[] returnKgCM2 = new double[CELLS];
+
   /** True when foliage has changed since the light was last computed. */
   public boolean stale = true;
 }

@@ -5,6 +5,8 @@ import longbough.model.history.EventLog;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SiteYear;
 import longbough.model.random.RandomStream;
+import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /** What a process is given: the tree, the parameters, this year's drivers, and where to book. */
@@ -17,6 +19,28 @@ public final class YearContext {
   public final WindLoad wind = new WindLoad();
   public final SiteYear site = new SiteYear();
   public ModelParameters parameters;
+
+  /** Share of this season's leaves that are out, by month, 0 to 1. */
+  public final double[] leafOn = new double[12];
+
+  /** Share of each zone's (then each sprout cohort's) leaf area that is new this year. */
+  public final double[] newLeafShare = new double[Limbs.MAX * Limbs.ZONES];
+
+  public final double[] newSproutLeafShare = new double[Sprouts.MAX];
+
+  /** Water that the roots can reach, mm; carried from year to year. */
+  public double soilWaterMm = Double.NaN;
+
+  /** Lowest share of assimilation that water allowed in any month in leaf this year, 0 to 1. */
+  public double worstWater;
+
+  /** Maintenance asked for this year, kg C. */
+  public double maintenanceNeedKgC;
+
+  /** Leaf area, sprout leaf area and sprout count in late summer, m2 and number. */
+  public double summerLeafAreaM2;
+
+  public double summerSproutLeafAreaM2;
 
   /** Month at hand, 1 being the month of midwinter. */
   public int month;

@@ -14,6 +14,9 @@ public final class CrownFrame {
   /** Leaf area over the leaf area that allometry gives for diameter, spread and crown length. */
   public double leafFactor = 1;
 
+  /** Leaf area that a unit of limb base area supports in this tree, m2/m2. */
+  public double leafPerWoodM2M2;
+
   /** Height of crown that one new limb at the top fills, m. */
   public double limbSpacingM = 0.4;
 
@@ -33,6 +36,7 @@ public final class CrownFrame {
     heightFactor = other.heightFactor;
     System.arraycopy(other.spreadFactor, 0, spreadFactor, 0, SECTORS);
     leafFactor = other.leafFactor;
+    leafPerWoodM2M2 = other.leafPerWoodM2M2;
     limbSpacingM = other.limbSpacingM;
     crownBaseM = other.crownBaseM;
   }

@@ -26,6 +26,14 @@ public record MeasuredTree(
     double rootPlateLost,
     List<MeasuredLimb> limbs) {
 
+  /** Ring width that a tree of unknown history is taken to be used to, m a year. */
+  private static final double RING_HABIT_M = 0.0045;
+
+  /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */
+  public double ringHabitM() {
+    return RING_HABIT_M * (0.4 + 0.6 * condition);
+  }
+
   /**
    * Decay found at the start.
    *

@@ -1,0 +1,31 @@
+package longbough.model;
+
+import longbough.model.history.History;
+import longbough.model.process.YearContext;
+import longbough.model.pruning.Regime;
+import longbough.model.visit.VisitCalendar;
+import longbough.model.visit.VisitRunner;
+
+/** Brings the visits of a regime to the tree when they fall due. */
+final class PruningCrew implements YearlyCycle.Crew {
+  private final VisitCalendar calendar;
+  private final VisitRunner runner = new VisitRunner();
+  private final double pricePerHour;
+  private final History history;
+
+  PruningCrew(Regime regime, double pricePerHour, History history) {
+    this.calendar = new VisitCalendar(regime);
+    this.pricePerHour = pricePerHour;
+    this.history = history;
+  }
+
+  @Override
+  public boolean visit(YearContext context) {
+    double woodCarbon = context.parameters.carbon().woodCarbon();
+    int found = calendar.findDue(context.state.year, context.month, context.state, woodCarbon);
+    for (int visit = 0; visit < found; visit++) {
+      runner.perform(calendar.due(visit), context, pricePerHour, history::add);
+    }
+    return found > 0;
+  }
+}

@@ -1,0 +1,218 @@
+package longbough.model;
+
+import java.util.Arrays;
+import java.util.List;
+import longbough.model.history.Flow;
+import longbough.model.parameter.Climate;
+import longbough.model.parameter.Site;
+import longbough.model.process.Assimilation;
+import longbough.model.process.BudBreak;
+import longbough.model.process.CrownPotential;
+import longbough.model.process.Defoliation;
+import longbough.model.process.Extension;
+import longbough.model.process.Heartwood;
+import longbough.model.process.LeafFall;
+import longbough.model.process.LeafFlush;
+import longbough.model.process.LightInterception;
+import longbough.model.process.Maintenance;
+import longbough.model.process.Phenology;
+import longbough.model.process.Process;
+import longbough.model.process.RadialGrowth;
+import longbough.model.process.ReserveBalance;
+import longbough.model.process.ReserveCeiling;
+import longbough.model.process.RootRenewal;
+import longbough.model.process.Shedding;
+import longbough.model.process.SoilWater;
+import longbough.model.process.SproutGrowth;
+import longbough.model.process.SproutRelease;
+import longbough.model.process.Survival;
+import longbough.model.process.Weather;
+import longbough.model.process.WoundClosure;
+import longbough.model.process.Compartmentalization;
+import longbough.model.process.TrunkSections;
+import longbough.model.process.TrunkStrength;
+import longbough.model.process.WindLoading;
+import longbough.model.process.TrunkResistance;
+import longbough.model.process.LimbResistance;
+import longbough.model.process.FailureProbability;
+import longbough.model.process.WindFailure;
+import longbough.model.process.YearContext;
+
+/**
+ * The one list that says who acts when in the year, and why in that order. Months count from midwinter.
+ *
+ * <ol>
+ *   <li>The year is drawn: weather, then phenology from its temperatures.
+ *   <li>Each month: the crew (a cut acts on the tree as the month finds it); buds break and sprouts awaken in
+ *       the first month of leaf, since they answer what was cut before; light, which needs the leaves;
+ *       the flush, which needs the light to build sun and shade leaves; in early summer insects and frost;
+ *       water, assimilation, maintenance, and last what becomes of the surplus.
+ *   <li>Leaf fall in autumn.
+ *   <li>At the year's end the growth budget is spent: roots, sprouts, shoots, and rings last, because
+ *       they give way first; then what grew sets heartwood, reserve ceiling and next year's leaf; limbs
+ *       that didn't pay are shed; wounds close and decay spreads by this year's ring; the trunk's strength
+ *       meets the year's gust; and the tree lives or dies.
+ * </ol>
+ *
+ * One a thread: processes keep scratch space, but nothing from year to year.
+ */
+final class YearlyCycle {
+  private static final int MONTHS = 12;
+  private static final int EARLY_SUMMER = 6;
+  private static final int LATE_SUMMER = 8;
+
+  private final Weather weather;
+  private final Process phenology = new Phenology();
+  private final Process reserveCeiling = new ReserveCeiling();
+  private final Process light = new LightInterception();
+  private final Process sproutRelease = new SproutRelease();
+  private final Process budBreak = new BudBreak();
+  private final Process leafFlush = new LeafFlush();
+  private final Process defoliation = new Defoliation();
+  private final Process sections = new TrunkSections();
+  private final Process strength = new TrunkStrength();
+  private final Process windLoading = new WindLoading();
+  private final Process trunkResistance = new TrunkResistance();
+  private final Process limbResistance = new LimbResistance();
+  private final Process failureProbability = new FailureProbability();
+  private final List<Process> eachMonth;
+  private final Process leafFall = new LeafFall();
+  private final List<Process> yearEnd;
+  private final Crew crew;
+
+  YearlyCycle(Climate climate, Site place, Crew crew) {
+    this.weather = new Weather(climate, place);
+    this.crew = crew;
+    this.eachMonth = List.of(new SoilWater(place), new Assimilation(place), new Maintenance(), new ReserveBalance());
+    this.yearEnd =
+        List.of(
+            new RootRenewal(),
+            new SproutGrowth(),
+            new Extension(),
+            new RadialGrowth(),
+            new Heartwood(),
+            reserveCeiling,
+            new CrownPotential(),
+            new Shedding(),
+            new WoundClosure(),
+            new Compartmentalization(),
+            sections,
+            strength,
+            windLoading,
+            trunkResistance,
+            limbResistance,
+            failureProbability,
+            new WindFailure(),
+            new Survival());
+  }
+
+  /** Who comes to prune, and when. */
+  interface Crew {
+    /** Does what is due in the month; returns whether anything was done. */
+    boolean visit(YearContext context);
+  }
+
+  /** Plays one year of a living tree and closes its carbon account. */
+  void run(YearContext context, long seed, int member) {
+    start(context);
+    run(weather, context, seed, member);
+    run(phenology, context, seed, member);
+    run(reserveCeiling, context, seed, member);
+    boolean budsOpen = false;
+    boolean leavesDown = false;
+    for (int month = 1; month <= MONTHS; month++) {
+      context.month = month;
+      prune(context, seed, member);
+      if (!budsOpen && context.leafOn[month - 1] > 0) {
+        budsOpen = true;
+        run(sproutRelease, context, seed, member);
+        run(budBreak, context, seed, member);
+      }
+      if (budsOpen || context.parameters.species().evergreen()) {
+        light.run(context);
+      }
+      leafFlush.run(context);
+      if (month == EARLY_SUMMER) {
+        run(defoliation, context, seed, member);
+      }
+      if (budsOpen || context.parameters.species().evergreen()) {
+        light.run(context);
+      }
+      for (Process process : eachMonth) {
+        process.run(context);
+      }
+      if (month == LATE_SUMMER) {
+        context.summerLeafAreaM2 = context.state.leafAreaM2();
+        context.summerSproutLeafAreaM2 = context.state.sprouts.leafAreaM2();
+      }
+      if (!leavesDown && month > LATE_SUMMER && falls(context, month)) {
+        leavesDown = true;
+        leafFall.run(context);
+      }
+    }
+    for (Process process : yearEnd) {
+      run(process, context, seed, member);
+    }
+    overflow(context);
+    context.ledger.close(context.state.year, context.state.totalKgC());
+  }
+
+  /** Fills what is derived from the state before the first year. */
+  void measure(YearContext context) {
+    weather.mean(context.site);
+    context.light.stale = true;
+    light.run(context);
+    for (Process process : List.of(sections, strength, windLoading, trunkResistance, limbResistance, failureProbability)) {
+      process.run(context);
+    }
+    context.light.stale = true;
+  }
+
+  private static void start(YearContext context) {
+    context.ledger.open(context.state.totalKgC());
+    context.worstWater = 1;
+    context.maintenanceNeedKgC = 0;
+    context.monthNetKgC = 0;
+    Arrays.fill(context.newLeafShare, 0);
+    Arrays.fill(context.newSproutLeafShare, 0);
+    Arrays.fill(context.light.returnKgCM2, 0);
+  }
+
+  private static void run(Process process, YearContext context, long seed, int member) {
+    context.random.start(seed, member, context.state.year, process.name());
+    process.run(context);
+  }
+
+  /** The crew's cuts, and the harder work of the leaves they leave. */
+  private void prune(YearContext context, long seed, int member) {
+    double before = context.state.leafAreaM2();
+    context.random.start(seed, member, context.state.year, "pruning");
+    if (!crew.visit(context)) {
+      return;
+    }
+    reserveCeiling.run(context);
+    if (before > 0 && !context.parameters.species().conifer()) {
+      double lost = Math.max(0, 1 - context.state.leafAreaM2() / before);
+      double rise =
+          Math.min(
+              context.parameters.carbon().compensationMax(), context.parameters.carbon().compensationPerLoss() * lost);
+      context.state.pools.compensation = Math.max(context.state.pools.compensation, rise);
+    }
+    context.light.stale = true;
+  }
+
+  /** Deciduous leaves fall when fewer than half are held; evergreens drop the oldest in mid-autumn. */
+  private static boolean falls(YearContext context, int month) {
+    return month == MONTHS || month > LATE_SUMMER + 1 && context.leafOn[month - 1] < 0.5
+        || context.parameters.species().evergreen() && month == LATE_SUMMER + 2;
+  }
+
+  /** Sugar that growth left over and that the living wood can't hold. */
+  private static void overflow(YearContext context) {
+    double over = context.state.pools.reserveKgC - context.state.pools.reserveCeilingKgC;
+    if (over > 0) {
+      context.state.pools.reserveKgC -= over;
+      context.ledger.book(Flow.OVERFLOW, over);
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package longbough.model.geometry;
+
+import longbough.model.numeric.Fast;
+import longbough.model.parameter.SpeciesParameters;
+
+/**
+ * Outline of an open-grown crown.
+ *
+ * <pre>
+ * r(u) / rmax = (1 - |u - w| / max(w, 1 - w))^e,   u = (h - base) / (top - base)
+ * </pre>
+ *
+ * h height (m); w height of the widest point within the crown (0 base, 1 top); e shape exponent. Source:
+ * simple outline of our own; w and e by species group, assumptions in the species files.
+ */
+public final class CrownShape {
+  /** The outline never closes quite: the topmost and lowest limbs have some reach. */
+  private static final double LEAST = 0.08;
+
+  private CrownShape() {}
+
+  /** Crown radius at a height over the greatest, 0 to 1. */
+  public static double radiusShare(SpeciesParameters s, double baseM, double topM, double heightM) {
+    double u = topM > baseM ? Math.min(1, Math.max(0, (heightM - baseM) / (topM - baseM))) : 0;
+    double w = s.crownWidestFraction();
+    double away = Math.abs(u - w) / Math.max(w, 1 - w);
+    return LEAST + (1 - LEAST) * Fast.pow(1 - away, s.crownShapeExponent());
+  }
+
+  /** Angle of a limb from the vertical, rad: steeper towards the top. */
+  public static double insertionRad(SpeciesParameters s, double u) {
+    double steeper = 1.2 - 0.4 * u;
+    return Math.min(Math.PI / 2, s.insertionAngleRad() * steeper);
+  }
+}

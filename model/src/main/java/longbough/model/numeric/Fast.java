@@ -1,0 +1,74 @@
+package longbough.model.numeric;
+
+/**
+ * Exponential, logarithm and power in plain IEEE arithmetic, so that they give the same bits on every
+ * machine and compiler. Relative error of {@link #exp} below 1e-13 and absolute error of {@link #log}
+ * below 1e-13 over normal arguments (tested against {@link StrictMath}).
+ *
+ * <p>exp: x = k ln 2 + r with |r| at most ln 2 / 2, Taylor polynomial of degree 11 in r, scaled by 2^k.
+ * log: x = m 2^e with m in [sqrt(1/2), sqrt 2), series 2 artanh(s) with s = (m - 1) / (m + 1).
+ */
+public final class Fast {
+  private static final double LN2_HIGH = 6.93147180369123816490e-01;
+  private static final double LN2_LOW = 1.90821492927058770002e-10;
+  private static final double INV_LN2 = 1.44269504088896338700;
+  private static final double ROUND = 0x1.8p52;
+  private static final double EXP_MIN = -700;
+  private static final double EXP_MAX = 700;
+  private static final long EXPONENT_BIAS = 1023;
+  private static final int MANTISSA_BITS = 52;
+  private static final long MANTISSA_MASK = (1L << MANTISSA_BITS) - 1;
+  private static final double SQRT2 = 1.41421356237309504880;
+
+  private Fast() {}
+
+  /** e to the x; arguments beyond 700 either way are taken as 700. */
+  public static double exp(double x) {
+    double bounded = Math.min(EXP_MAX, Math.max(EXP_MIN, x));
+    double shifted = bounded * INV_LN2 + ROUND;
+    double k = shifted - ROUND;
+    double r = (bounded - k * LN2_HIGH) - k * LN2_LOW;
+    double p = 1.0 / 39916800;
+    p = p * r + 1.0 / 3628800;
+    p = p * r + 1.0 / 362880;
+    p = p * r + 1.0 / 40320;
+    p = p * r + 1.0 / 5040;
+    p = p * r + 1.0 / 720;
+    p = p * r + 1.0 / 120;
+    p = p * r + 1.0 / 24;
+    p = p * r + 1.0 / 6;
+    p = p * r + 0.5;
+    p = p * r + 1;
+    p = p * r + 1;
+    return p * Double.longBitsToDouble(((long) k + EXPONENT_BIAS) << MANTISSA_BITS);
+  }
+
+  /** Natural logarithm of a positive normal number. */
+  public static double log(double x) {
+    long bits = Double.doubleToRawLongBits(x);
+    long exponent = (bits >> MANTISSA_BITS) - EXPONENT_BIAS;
+    double m = Double.longBitsToDouble((bits & MANTISSA_MASK) | (EXPONENT_BIAS << MANTISSA_BITS));
+    if (m > SQRT2) {
+      m = m / 2;
+      exponent++;
+    }
+    double s = (m - 1) / (m + 1);
+    double q = s * s;
+    double p = 1.0 / 19;
+    p = p * q + 1.0 / 17;
+    p = p * q + 1.0 / 15;
+    p = p * q + 1.0 / 13;
+    p = p * q + 1.0 / 11;
+    p = p * q + 1.0 / 9;
+    p = p * q + 1.0 / 7;
+    p = p * q + 1.0 / 5;
+    p = p * q + 1.0 / 3;
+    p = p * q + 1;
+    return exponent * LN2_HIGH + (2 * s * p + exponent * LN2_LOW);
+  }
+
+  /** A positive base to any power; 0 to a positive power is 0. */
+  public static double pow(double base, double power) {
+    return base > 0 ? exp(power * log(base)) : 0;
+  }
+}

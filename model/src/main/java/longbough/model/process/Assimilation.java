@@ -1,0 +1,109 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.Flow;
+import longbough.model.numeric.Fast;
+import longbough.model.parameter.CarbonParameters;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.Site;
+import longbough.model.parameter.SiteYear;
+import longbough.model.parameter.SpeciesParameters;
+
+/**
+ * Gross assimilation of a month, cell by cell.
+ *
+ * <pre>
+ * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
+ * G   = sum_c L_c P_c  d  fT fW on (1 + comp) site
+ * </pre>
+ *
+ * P assimilation per leaf area (umol m-2 s-1); A capacity of sun leaves, s shade share; I absorbed light
+ * (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf absorptance a
+ * and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d daylight (s); fT
+ * parabola of daytime temperature; fW = 1 - sensitivity (1 - min(1, W/W0)) of soil water share W; on
+ * share of leaves out; comp the temporary rise in leaves left after a loss (none in conifers), fading
+ * month by month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in
+ * Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ */
+public final class Assimilation implements Process {
+  static final double DAYS = 30.4;
+  static final double SECONDS_PER_HOUR = 3600;
+
+  /** kg C in a umol of CO2. */
+  static final double KG_C_PER_UMOL = 12.011e-9;
+
+  private static final double J_PER_MJ = 1e6;
+
+  private final Site place;
+
+  public Assimilation(Site place) {
+    this.place = place;
+  }
+
+  @Override
+  public String name() {
+    return "assimilation";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("monsi1953", "wright2004", "jxb2013", "granier2007");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.RESERVE, StatePart.POOLS);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    ModelParameters parameters = context.parameters;
+    CarbonParameters p = parameters.carbon();
+    SpeciesParameters s = parameters.species();
+    SiteYear site = context.site;
+    int month = context.month - 1;
+    double on = context.leafOn[month];
+    if (s.evergreen()) {
+      on = 1;
+    }
+    double warmth = warmth(p, site.temperatureC[month]);
+    double water = 1 - s.droughtSensitivity() * (1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold()));
+    if (context.leafOn[month] > 0.5) {
+      context.worstWater = Math.min(context.worstWater, water);
+    }
+    if (on == 0 || warmth == 0) {
+      return;
+    }
+    double daylightS = site.dayLengthH[month] * SECONDS_PER_HOUR;
+    double photons = site.radiationMjM2Day[month] * J_PER_MJ * p.parShare() * p.photonsPerJoule() / daylightS;
+    double lit = photons * p.leafAbsorptance() * p.quantumYield();
+    double scale =
+        p.unevenLight() * s.photosyntheticCapacityUmolM2S() * KG_C_PER_UMOL * daylightS * DAYS
+            * warmth * water * on * (1 + context.state.pools.compensation) * place.growthFactor();
+    double capacity = s.photosyntheticCapacityUmolM2S();
+    CrownLight light = context.light;
+    double sum = 0;
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      double energy = lit * light.lightShare[cell] / capacity;
+      double share = light.capacityShare[cell];
+      double earned = scale * share * energy / (energy + share);
+      light.returnKgCM2[cell] += earned;
+      sum += earned * light.leafAreaM2[cell];
+    }
+    context.state.pools.compensation *= 1 - on * (1 - p.compensationFade());
+    context.state.pools.reserveKgC += sum;
+    context.monthNetKgC += sum;
+    context.ledger.book(Flow.ASSIMILATION, sum);
+  }
+
+  private static double warmth(CarbonParameters p, double meanC) {
+    double distance = (meanC + p.daytimeWarmthC() - p.optimumTemperatureC()) / p.temperatureWidthC();
+    return Math.max(0, 1 - distance * distance);
+  }
+
+  /** Factor of respiration at a temperature over that at another. */
+  static double q10Factor(double q10, double temperatureC, double referenceC) {
+    return Fast.exp(Fast.log(q10) * (temperatureC - referenceC) / 10);
+  }
+}

@@ -1,0 +1,29 @@
+package longbough.model.process;
+
+import longbough.model.parameter.CarbonParameters;
+import longbough.model.parameter.ModelParameters;
+
+/**
+ * How a leaf is built by its light: capacity and mass per area of sun and shade leaves.
+ *
+ * <pre>
+ * s(E) = s0 + (1 - s0) min(1, E / E1)
+ * </pre>
+ *
+ * E light share of the cell (1); s0 capacity of deep-shade leaves over sun leaves (1); E1 light share
+ * of a full sun leaf (1). Mass per area follows the same share, since capacity per mass changes little
+ * within a crown. Source: the shade range is from memory; see parameters {@code carbon.shade_capacity}.
+ */
+final class Foliage {
+
+  private Foliage() {}
+
+  static double capacityShare(CarbonParameters p, double lightShare) {
+    return p.shadeCapacity() + (1 - p.shadeCapacity()) * Math.min(1, lightShare / p.fullSunShare());
+  }
+
+  /** Carbon in a square metre of leaf built in a cell, kg C m-2. */
+  static double leafKgCM2(ModelParameters p, double capacityShare) {
+    return p.species().leafMassPerAreaKgM2() * p.carbon().woodCarbon() * capacityShare;
+  }
+}

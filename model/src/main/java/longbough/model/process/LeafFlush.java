@@ -1,0 +1,97 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
+import longbough.model.state.TreeState;
+
+/**
+ * Builds this spring's leaves month by month out of the reserve.
+ *
+ * <pre>
+ * need = df sum_z new_z L_z m_z,   paid = min(need, v (R - floor) / (1 + c)),   q = paid / need
+ * leaf carbon += q df new L m,     L -= (1 - q) df new L
+ * </pre>
+ *
+ * df share of the season's leaves that unfold this month; new share of a zone's leaf area that is new; m
+ * leaf carbon per area by its light (kg C m-2); v greatest share of the mobile reserve that one month may
+ * take; c construction cost. A tree that can't pay for its leaves puts out fewer. Source: construction
+ * cost Ryan 1991; v assumption.
+ */
+public final class LeafFlush implements Process {
+
+  @Override
+  public String name() {
+    return "leaf flush";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("ryan1991");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.FOLIAGE, StatePart.SPROUTS, StatePart.RESERVE);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    int month = context.month - 1;
+    double unfolding = context.leafOn[month] - (month == 0 ? 0 : context.leafOn[month - 1]);
+    if (unfolding <= 0) {
+      return;
+    }
+    double need = unfolding * need(context);
+    if (need <= 0) {
+      return;
+    }
+    double share = context.parameters.reserve().flushShare();
+    double able = Spending.structureFor(context, share * context.state.pools.mobileKgC());
+    double met = Math.min(1, able / need);
+    build(context, unfolding, met);
+    Spending.fromReserve(context, met * need);
+    if (met < 1) {
+      context.light.stale = true;
+    }
+  }
+
+  private static double need(YearContext context) {
+    ModelParameters p = context.parameters;
+    TreeState state = context.state;
+    CrownLight light = context.light;
+    double sum = 0;
+    for (int zone = 0; zone < state.limbs.count * Limbs.ZONES; zone++) {
+      double fresh = context.newLeafShare[zone] * state.limbs.leafAreaM2[zone];
+      sum += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
+    }
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      double fresh = context.newSproutLeafShare[cohort] * state.sprouts.leafAreaM2[cohort];
+      if (fresh > 0) {
+        sum += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
+      }
+    }
+    return sum;
+  }
+
+  private static void build(YearContext context, double unfolding, double met) {
+    ModelParameters p = context.parameters;
+    Limbs limbs = context.state.limbs;
+    Sprouts sprouts = context.state.sprouts;
+    CrownLight light = context.light;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      double fresh = unfolding * context.newLeafShare[zone] * limbs.leafAreaM2[zone];
+      limbs.leafKgC[zone] += met * fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
+      limbs.leafAreaM2[zone] -= (1 - met) * fresh;
+    }
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      double fresh = unfolding * context.newSproutLeafShare[cohort] * sprouts.leafAreaM2[cohort];
+      if (fresh > 0) {
+        sprouts.leafKgC[cohort] += met * fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
+        sprouts.leafAreaM2[cohort] -= (1 - met) * fresh;
+      }
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.SpeciesParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
+import longbough.model.state.TreeState;
+
+/**
+ * How much reserve the living wood can hold, and how much of it can't be mobilised.
+ *
+ * <pre>
+ * C = (cs / cw) (xb B + xs S + xr R),   floor = f C
+ * </pre>
+ *
+ * B, S, R carbon in living branch, stem and root wood (kg C); x highest concentration of non-structural
+ * carbohydrate in it (share of dry mass); cs, cw carbon share of sugar and of dry wood. Source:
+ * concentrations by organ from Ramirez et al. 2024; floor see Barker Plotkin et al. 2021.
+ */
+public final class ReserveCeiling implements Process {
+
+  @Override
+  public String name() {
+    return "reserve ceiling";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("ramirez2024", "barker2021");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.RESERVE);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    set(context.state, context.parameters);
+  }
+
+  /** Sets ceiling and floor for a tree as it stands. */
+  public static void set(TreeState state, ModelParameters p) {
+    SpeciesParameters s = p.species();
+    double branches = 0;
+    Limbs limbs = state.limbs;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb)) {
+        branches += limbs.woodKgC[limb];
+      }
+    }
+    branches *= p.reserve().branchLivingShare();
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      branches += state.sprouts.woodKgC[cohort];
+    }
+    double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
+    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
+    state.pools.reserveCeilingKgC =
+        dryToSugar
+            * (s.reserveBranchMax() * branches
+                + s.reserveStemMax() * state.pools.trunkSapwoodKgC
+                + s.reserveRootMax() * rootShare * state.pools.coarseRootKgC);
+    state.pools.reserveFloorKgC = p.reserve().floor() * state.pools.reserveCeilingKgC;
+  }
+}

@@ -1,0 +1,69 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.Flow;
+import longbough.model.numeric.Fast;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.Pools;
+import longbough.model.state.Roots;
+import longbough.model.state.TreeState;
+
+/**
+ * Fine roots die and are renewed in balance with the leaves; a cut root plate grows back slowly.
+ *
+ * <pre>
+ * litter = (1 - exp(-t)) F,   built = min(f m L - (F - litter), b G / (1 + c))
+ * p' = p (1 - r)
+ * </pre>
+ *
+ * F fine root carbon (kg C); t turnover (1/year); f fine root over leaf mass; m leaf carbon per area
+ * (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share roots may take; p share
+ * of root plate lost. Source: functional balance as a principle from memory; fine root to leaf mass from
+ * the species files.
+ */
+public final class RootRenewal implements Process {
+
+  @Override
+  public String name() {
+    return "root renewal";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of();
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.POOLS, StatePart.ROOTS);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    ModelParameters p = context.parameters;
+    TreeState state = context.state;
+    Pools pools = state.pools;
+    double litter = (1 - Fast.exp(-p.root().fineRootTurnover())) * pools.fineRootKgC;
+    pools.fineRootKgC -= litter;
+    context.ledger.book(Flow.ROOT_LITTER, litter);
+    double wanted = Math.max(0, targetKgC(state, p) - pools.fineRootKgC);
+    double able = Spending.structureFor(context, p.root().budgetShare() * pools.growthBudgetKgC);
+    double built = Math.min(wanted, able);
+    pools.fineRootKgC += built;
+    Spending.fromBudget(context, built);
+    Roots roots = state.roots;
+    roots.plateLost *= 1 - p.root().plateRecovery();
+  }
+
+  /** Fine root carbon in balance with the canopy, kg C. */
+  public static double targetKgC(TreeState state, ModelParameters p) {
+    Limbs limbs = state.limbs;
+    double leaf = (limbs.leafAreaM2() + state.sprouts.leafAreaM2()) * Foliage.leafKgCM2(p, MEAN_CAPACITY);
+    return p.species().fineRootLeafRatio() * leaf * (1 - state.roots.plateLost);
+  }
+
+  /** Mean leaf of a crown over a sun leaf: halfway between full sun and half of it. */
+  private static final double MEAN_CAPACITY = 0.75;
+}

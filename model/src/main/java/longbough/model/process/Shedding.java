@@ -1,0 +1,159 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.Flow;
+import longbough.model.history.TreeEvent;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.SheddingParameters;
+import longbough.model.pruning.Placement;
+import longbough.model.state.LimbStatus;
+import longbough.model.state.Limbs;
+import longbough.model.state.TreeState;
+import longbough.model.state.Wounds;
+
+/**
+ * Limbs that don't pay their way die; dead ones fall after some years.
+ *
+ * <pre>
+ * net_i = sum_z y_z L_z - rs W_i;   dead after n years with net < 0, or with L_i < l h A_i
+ * chance of falling = 1 - (1 - 1/T) a year
+ * </pre>
+ *
+ * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs respiration of
+ * sapwood; h A leaf area that the limb's base could support (m2); T years that the species holds its
+ * deadwood. Above a number of limbs the weakest is given up each year. A falling limb leaves a short
+ * stub, which holds the wound open. Source: retention in Douglas-fir 24 (4-72) years, Can. J. For. Res.
+ * 20:1690, 1990; the other numbers are assumptions.
+ */
+public final class Shedding implements Process {
+
+  @Override
+  public String name() {
+    return "shedding";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("cjfr1990");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.LIMBS, StatePart.FOLIAGE, StatePart.SPROUTS, StatePart.WOUNDS);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    Limbs limbs = context.state.limbs;
+    ModelParameters p = context.parameters;
+    int living = 0;
+    int weakest = -1;
+    double least = Double.MAX_VALUE;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb)) {
+        living++;
+        if (!hungry(context, limb) && young(context.state, limb)) {
+          continue;
+        }
+        double share = leafShare(context.state, limb);
+        if (share < least) {
+          least = share;
+          weakest = limb;
+        }
+      }
+    }
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb) && limbs.hungryYears[limb] >= p.shedding().hungryYears()) {
+        kill(context, limb);
+        living--;
+      }
+    }
+    if (living > p.shedding().crowdedLimbs() && weakest >= 0 && limbs.alive(weakest)) {
+      kill(context, weakest);
+    }
+    fall(context);
+  }
+
+  private static boolean hungry(YearContext context, int limb) {
+    Limbs limbs = context.state.limbs;
+    ModelParameters p = context.parameters;
+    double net = -p.carbon().sapwoodRespiration() * p.reserve().branchLivingShare() * limbs.woodKgC[limb];
+    for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
+      net += limbs.leafReturnKgCM2[zone] * limbs.leafAreaM2[zone];
+    }
+    boolean bare = leafShare(context.state, limb) < p.shedding().leafShareLeast() && context.state.sprouts.count[limb] < 1;
+    boolean hungry = (net < 0 || bare) && !young(context.state, limb);
+    limbs.hungryYears[limb] = hungry ? limbs.hungryYears[limb] + 1 : 0;
+    return hungry;
+  }
+
+  private static boolean young(TreeState state, int limb) {
+    return state.year - state.limbs.birthYear[limb] < YOUNG_YEARS;
+  }
+
+  /** Leaf area over what the limb's base could carry. */
+  private static double leafShare(TreeState state, int limb) {
+    double d = state.limbs.baseDiameterM[limb];
+    double supported = state.frame.leafPerWoodM2M2 * Math.PI / 4 * d * d;
+    return supported > 0 ? (state.limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb]) / supported : 0;
+  }
+
+  private static void kill(YearContext context, int limb) {
+    TreeState state = context.state;
+    Limbs limbs = state.limbs;
+    for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
+      context.ledger.book(Flow.LEAF_LITTER, limbs.leafKgC[zone]);
+    }
+    limbs.clearFoliage(limb);
+    context.ledger.book(Flow.LEAF_LITTER, state.sprouts.leafKgC[limb]);
+    context.ledger.book(Flow.SHED_WOOD, state.sprouts.woodKgC[limb]);
+    state.sprouts.clearShoots(limb);
+    state.sprouts.budBank[limb] = 0;
+    limbs.status[limb] = LimbStatus.DEAD.code();
+    limbs.deathYear[limb] = state.year;
+    limbs.headingStimulus[limb] = 0;
+    context.light.stale = true;
+    if (context.events.on()) {
+      context.events.add(new TreeEvent.LimbDied(state.year, limbs.heightM[limb], limbs.baseDiameterM[limb]));
+    }
+  }
+
+  private static void fall(YearContext context) {
+    TreeState state = context.state;
+    Limbs limbs = state.limbs;
+    double chance = 1 / Math.max(1, context.parameters.species().deadwoodRetentionYears());
+    for (int limb = 0; limb < limbs.count; limb++) {
+      boolean dead = limbs.status[limb] == LimbStatus.DEAD.code() || limbs.status[limb] == LimbStatus.STUB.code();
+      double draw = context.random.uniform();
+      if (dead && draw < chance && limbs.deathYear[limb] < state.year) {
+        context.ledger.book(Flow.SHED_WOOD, limbs.woodKgC[limb]);
+        if (limbs.status[limb] == LimbStatus.DEAD.code()) {
+          wound(context.parameters.shedding(), state, limb);
+        }
+        limbs.clear(limb);
+      }
+    }
+  }
+
+  private static void wound(SheddingParameters p, TreeState state, int limb) {
+    Wounds wounds = state.wounds;
+    Limbs limbs = state.limbs;
+    int w = wounds.add();
+    double diameter = limbs.baseDiameterM[limb];
+    wounds.year[w] = state.year;
+    wounds.month[w] = 1;
+    wounds.placement[w] = (byte) Placement.STUB.ordinal();
+    wounds.heightM[w] = limbs.heightM[limb];
+    wounds.azimuthRad[w] = limbs.azimuthRad[limb];
+    wounds.cutDiameterM[w] = diameter;
+    wounds.faceWidthM[w] = diameter;
+    wounds.faceHeightM[w] = diameter;
+    wounds.openWidthM[w] = diameter;
+    wounds.openHeightM[w] = diameter;
+    wounds.parentRadiusM[w] = state.trunk.radiusAtM(limbs.heightM[limb]);
+    wounds.stubM[w] = p.shedStubM();
+  }
+
+  private static final int YOUNG_YEARS = 5;
+}

@@ -1,0 +1,114 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.Flow;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.SproutParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
+import longbough.model.state.TreeState;
+
+/**
+ * Sprouts grow on, thin themselves, and the oldest turn into branches.
+ *
+ * <pre>
+ * dh = k h1 v / (1 + a),    n' = n (1 - t - c max(0, 1 - room / want)),    wood = n w h^3
+ * </pre>
+ *
+ * h length (m), a mean age (years), h1 first-year length of the species, v reserve over its set point;
+ * n number; t yearly thinning, c crowding where the leaf area they want exceeds their room; w wood of a
+ * shoot over its length cubed (kg C m-3). Growth is paid from the year's budget; the dead fall. Past
+ * some years a share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak
+ * attachment stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al.
+ * 2020 for the course; numbers mostly assumptions.
+ */
+public final class SproutGrowth implements Process {
+
+  @Override
+  public String name() {
+    return "sprout growth";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("follett2016", "perrette2020");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of(StatePart.SPROUTS, StatePart.FOLIAGE, StatePart.LIMBS, StatePart.POOLS);
+  }
+
+  @Override
+  public void run(YearContext context) {
+    Sprouts sprouts = context.state.sprouts;
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      if (sprouts.count[cohort] > 0) {
+        thin(context, cohort);
+        lengthen(context, cohort);
+        if (cohort < Limbs.MAX && sprouts.ageYears[cohort] > context.parameters.sprout().establishedYears()) {
+          establish(context, cohort);
+        }
+        sprouts.ageYears[cohort] += 1;
+      }
+    }
+  }
+
+  private static void thin(YearContext context, int cohort) {
+    TreeState state = context.state;
+    SproutParameters p = context.parameters.sprout();
+    Sprouts sprouts = state.sprouts;
+    double length = sprouts.lengthM[cohort];
+    double wanted = sprouts.count[cohort] * p.leafPerLength2() * length * length;
+    double room = SproutRoom.leafAreaM2(state, context.parameters, cohort);
+    double crowding = wanted > room ? 1 - room / wanted : 0;
+    double lost = Math.min(1, p.thinning() + p.crowding() * crowding);
+    context.ledger.book(Flow.SHED_WOOD, lost * sprouts.woodKgC[cohort]);
+    context.ledger.book(Flow.LEAF_LITTER, lost * sprouts.leafKgC[cohort]);
+    sprouts.woodKgC[cohort] *= 1 - lost;
+    sprouts.leafKgC[cohort] *= 1 - lost;
+    sprouts.count[cohort] *= 1 - lost;
+    if (crowding == 0) {
+      sprouts.leafAreaM2[cohort] *= 1 - lost;
+    }
+  }
+
+  private static void lengthen(YearContext context, int cohort) {
+    ModelParameters parameters = context.parameters;
+    SproutParameters p = parameters.sprout();
+    Sprouts sprouts = context.state.sprouts;
+    double vigour = Vigour.of(context.state, parameters);
+    double length =
+        sprouts.lengthM[cohort]
+            + p.lengthening() * parameters.species().sproutShootLengthM() * vigour / (1 + sprouts.ageYears[cohort]);
+    double wood = sprouts.count[cohort] * p.woodPerLength3() * length * length * length;
+    double wanted = Math.max(0, wood - sprouts.woodKgC[cohort]);
+    double able = Spending.structureFor(context, parameters.allocation().extensionShare() * context.state.pools.growthBudgetKgC);
+    double built = Math.min(wanted, able);
+    if (built >= wanted) {
+      sprouts.lengthM[cohort] = length;
+    }
+    sprouts.woodKgC[cohort] += built;
+    Spending.fromBudget(context, built);
+  }
+
+  private static void establish(YearContext context, int limb) {
+    Limbs limbs = context.state.limbs;
+    Sprouts sprouts = context.state.sprouts;
+    double share = context.parameters.sprout().establishedShare();
+    int zone = limb * Limbs.ZONES + (sprouts.position[limb] > 0.5 ? Limbs.OUTER : Limbs.INNER);
+    double leaf = share * sprouts.leafAreaM2[limb];
+    limbs.leafAreaM2[zone] += leaf;
+    limbs.leafKgC[zone] += share * sprouts.leafKgC[limb];
+    limbs.woodKgC[limb] += share * sprouts.woodKgC[limb];
+    double full = limbs.fullLeafAreaM2[zone];
+    if (full > 0) {
+      limbs.budFullness[zone] = Math.min(1, limbs.budFullness[zone] + leaf / full);
+    }
+    sprouts.count[limb] *= 1 - share;
+    sprouts.leafAreaM2[limb] *= 1 - share;
+    sprouts.leafKgC[limb] *= 1 - share;
+    sprouts.woodKgC[limb] *= 1 - share;
+  }
+}

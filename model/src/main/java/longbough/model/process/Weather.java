@@ -1,0 +1,125 @@
+package longbough.model.process;
+
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.TreeEvent;
+import longbough.model.numeric.Fast;
+import longbough.model.parameter.Climate;
+import longbough.model.parameter.Site;
+import longbough.model.parameter.SiteYear;
+import longbough.model.parameter.WeatherParameters;
+
+/**
+ * One year's weather and stress, drawn from the long-term climate.
+ *
+ * <pre>
+ * T_m = Tbar_m + sT z1 (+ warmth in a dry season)      degC
+ * P_m = Pbar_m exp(sP z_q - sP^2 / 2) (x dry factor)   mm
+ * R_m = Rbar_m exp(-sR z_q)                            MJ m-2 day-1, brighter where drier
+ * v   = u - b ln(-ln U)                                m/s, highest gust of the year (Gumbel)
+ * </pre>
+ *
+ * z standard normal, one a year for temperature and one a quarter for rain; U uniform; u and b from
+ * the gusts that return in 10 and 50 years. Insect years come with the species' chance and a uniform
+ * severity; late frost with its own. Source: Gumbel 1958; spreads in {@code parameters/weather.csv}.
+ */
+public final class Weather implements Process {
+  private static final int MONTHS = 12;
+  private static final int QUARTER = 3;
+  private static final int SEASON_FROM = 4;
+  private static final int SEASON_TO = 8;
+  private static final double RETURN_SHORT = 10;
+  private static final double RETURN_LONG = 50;
+
+  private final Climate climate;
+  private final Site place;
+  private final int shift;
+  private final double[] dayLengthH = new double[MONTHS];
+  private final double gumbelLocation;
+  private final double gumbelScale;
+
+  public Weather(Climate climate, Site place) {
+    this.climate = climate;
+    this.place = place;
+    this.shift = climate.latitudeDeg() < 0 ? MONTHS / 2 : 0;
+    for (int month = 0; month < MONTHS; month++) {
+      dayLengthH[month] = DayLength.hours(Math.abs(climate.latitudeDeg()), month);
+    }
+    double shortVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_SHORT));
+    double longVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_LONG));
+    gumbelScale = (climate.gustFiftyYearMs() - climate.gustTenYearMs()) / (longVariate - shortVariate);
+    gumbelLocation = climate.gustTenYearMs() - gumbelScale * shortVariate;
+  }
+
+  @Override
+  public String name() {
+    return "weather";
+  }
+
+  @Override
+  public List<String> sources() {
+    return List.of("gumbel1958");
+  }
+
+  @Override
+  public Set<StatePart> owns() {
+    return Set.of();
+  }
+
+  /** The long-term mean year without any stress, for reconstruction and tests. */
+  public void mean(SiteYear year) {
+    for (int month = 0; month < MONTHS; month++) {
+      int source = (month + shift) % MONTHS;
+      year.temperatureC[month] = climate.temperatureC()[source];
+      year.rainMm[month] = climate.rainMm()[source];
+      year.radiationMjM2Day[month] = climate.radiationMjM2Day()[source];
+      year.dayLengthH[month] = dayLengthH[month];
+    }
+    year.openness = place.openness();
+    year.windExposure = place.windExposure();
+    year.gustTenYearMs = climate.gustTenYearMs();
+    year.gustFiftyYearMs = climate.gustFiftyYearMs();
+    year.gustMs = 0;
+    year.gustInLeaf = false;
+    year.insectDefoliation = 0;
+    year.frostLoss = 0;
+  }
+
+  @Override
+  public void run(YearContext context) {
+    WeatherParameters p = context.parameters.weather();
+    SiteYear year = context.site;
+    mean(year);
+    double warmth = p.temperatureSdC() * context.random.normal();
+    boolean dry = context.random.chance(p.dryYearChance());
+    for (int quarter = 0; quarter < MONTHS / QUARTER; quarter++) {
+      double z = context.random.normal();
+      double rain = Fast.exp(p.rainSd() * z - p.rainSd() * p.rainSd() / 2);
+      double light = Fast.exp(-p.radiationSd() * z);
+      for (int month = quarter * QUARTER; month < (quarter + 1) * QUARTER; month++) {
+        boolean drySeason = dry && month >= SEASON_FROM && month <= SEASON_TO;
+        year.temperatureC[month] += warmth + (drySeason ? p.dryYearWarmthC() : 0);
+        year.rainMm[month] *= rain * (drySeason ? p.dryYearRain() : 1);
+        year.radiationMjM2Day[month] *= light;
+      }
+    }
+    year.gustMs = Math.max(0, gumbelLocation - gumbelScale * Fast.log(-Fast.log(context.random.uniform())));
+    year.gustInLeaf = context.random.chance(context.parameters.strength().gustInLeafShare());
+    stress(context, p, year);
+  }
+
+  private static void stress(YearContext context, WeatherParameters p, SiteYear year) {
+    boolean insects = context.random.chance(context.parameters.species().defoliationRisk());
+    double severity = context.random.uniform();
+    boolean frost = context.random.chance(p.frostChance());
+    if (insects) {
+      year.insectDefoliation = p.defoliationLeast() + (p.defoliationMost() - p.defoliationLeast()) * severity;
+    }
+    if (frost) {
+      year.frostLoss = p.frostLoss();
+      if (context.events.on()) {
+        context.events.add(new TreeEvent.Frosted(context.state.year, year.frostLoss));
+      }
+    }
+  }
+}
