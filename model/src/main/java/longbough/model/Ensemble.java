@@ -25,7 +25,7 @@ public final class Ensemble {
    *
    * @param executor runs the workers; not shut down here
    * @param workers how many run side by side, 1 or more
-   * @param progress told how many histories are done, from any thread
+   * @param progress told how many histories are done, from any thread; what it throws ends the run
    */
   public List<History[]> run(ExecutorService executor, int workers, IntConsumer progress)
       throws InterruptedException {
@@ -60,9 +60,6 @@ public final class Ensemble {
       for (int regime = 0; regime < histories.size(); regime++) {
         histories.get(regime)[member] = simulation.run(input.regimes().get(regime), member, Detail.ROWS);
         progress.accept(done.incrementAndGet());
-      }
-      if (Thread.currentThread().isInterrupted()) {
-        return;
       }
       member = next.getAndIncrement();
     }

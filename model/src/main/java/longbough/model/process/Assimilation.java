@@ -3,7 +3,6 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
-import longbough.model.numeric.Fast;
 import longbough.model.parameter.CarbonParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
@@ -27,12 +26,6 @@ import longbough.model.parameter.SpeciesParameters;
  * Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
-  static final double DAYS = 30.4;
-  static final double SECONDS_PER_HOUR = 3600;
-
-  /** kg C in a umol of CO2. */
-  static final double KG_C_PER_UMOL = 12.011e-9;
-
   private static final double J_PER_MJ = 1e6;
 
   private final Site place;
@@ -75,11 +68,11 @@ public final class Assimilation implements Process {
     if (on == 0 || warmth == 0) {
       return;
     }
-    double daylightS = site.dayLengthH[month] * SECONDS_PER_HOUR;
+    double daylightS = site.dayLengthH[month] * LeafTime.SECONDS_PER_HOUR;
     double photons = site.radiationMjM2Day[month] * J_PER_MJ * p.parShare() * p.photonsPerJoule() / daylightS;
     double lit = photons * p.leafAbsorptance() * p.quantumYield();
     double scale =
-        p.unevenLight() * s.photosyntheticCapacityUmolM2S() * KG_C_PER_UMOL * daylightS * DAYS
+        p.unevenLight() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * daylightS * LeafTime.DAYS
             * warmth * water * on * (1 + context.state.pools.compensation) * place.growthFactor();
     double capacity = s.photosyntheticCapacityUmolM2S();
     CrownLight light = context.light;
@@ -100,10 +93,5 @@ public final class Assimilation implements Process {
   private static double warmth(CarbonParameters p, double meanC) {
     double distance = (meanC + p.daytimeWarmthC() - p.optimumTemperatureC()) / p.temperatureWidthC();
     return Math.max(0, 1 - distance * distance);
-  }
-
-  /** Factor of respiration at a temperature over that at another. */
-  static double q10Factor(double q10, double temperatureC, double referenceC) {
-    return Fast.exp(Fast.log(q10) * (temperatureC - referenceC) / 10);
   }
 }

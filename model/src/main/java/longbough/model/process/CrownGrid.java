@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import longbough.model.geometry.CrownZones;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
@@ -10,7 +11,6 @@ import longbough.model.state.TreeState;
  * height and distance from the axis; a crown is taken as round with the reach of its longest limb.
  */
 final class CrownGrid {
-  private static final double[] ZONE_POSITION = {0.30, 0.60, 0.88};
   private static final double LEAST_EXTENT_M = 0.5;
 
   private final double[] cachedRad = new double[Limbs.MAX];
@@ -82,7 +82,7 @@ final class CrownGrid {
   private void placeLimb(Limbs limbs, Sprouts sprouts, CrownLight light, int limb) {
     double length = limbs.lengthM[limb];
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
-      double along = ZONE_POSITION[zone] * length;
+      double along = CrownZones.position(zone) * length;
       int cell = cell(light, along * sin[limb], limbs.heightM[limb] + along * cos[limb]);
       int index = limb * Limbs.ZONES + zone;
       light.zoneCell[index] = cell;

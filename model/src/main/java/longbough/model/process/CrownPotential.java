@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
-import longbough.model.parameter.SpeciesParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
-import longbough.model.geometry.Allometry;
 
 /**
  * How much leaf each zone would carry with full buds in its light, and the return of lost buds.
@@ -25,10 +23,7 @@ import longbough.model.geometry.Allometry;
  * Source: allometry McPherson et al. 2016; the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
-  /** Shares of a limb's crown volume by zone: rings between 0, 0.45, 0.75 and 1 of the reach. */
-  private static final double[] ZONE_VOLUME = {0.2025, 0.36, 0.4375};
-
-  private final CrownGrid grid = new CrownGrid();
+  private final LeafRoom room = new LeafRoom();
 
   @Override
   public String name() {
@@ -50,8 +45,7 @@ public final class CrownPotential implements Process {
     TreeState state = context.state;
     ModelParameters p = context.parameters;
     fillGaps(state, p.allocation());
-    double density = densityM2M3(state, p.species());
-    follow(state, context.light, p, density, p.allocation().crownFollow());
+    room.follow(state, context.light, p, p.allocation().crownFollow());
     returnBuds(state, p);
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
@@ -60,38 +54,6 @@ public final class CrownPotential implements Process {
       double cost = Foliage.leafKgCM2(p, light.capacityShare[cell]) / p.species().leafLifeYears();
       limbs.leafReturnKgCM2[zone] = light.returnKgCM2[cell] - cost * (1 + p.carbon().growthRespiration());
     }
-  }
-
-  private static double densityM2M3(TreeState state, SpeciesParameters s) {
-    double dbh = state.trunk.dbhM();
-    double diameter = Allometry.crownDiameterM(s, dbh);
-    return state.frame.leafFactor * Allometry.leafAreaM2(s, dbh) / (diameter * diameter * Allometry.heightM(s, dbh));
-  }
-
-  /** Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once. */
-  private void follow(TreeState state, CrownLight light, ModelParameters p, double density, double pace) {
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        double reach = limbs.lengthM[limb] * grid.sin(state, limb);
-        double volume = Math.PI * reach * reach * limbs.crownShareM[limb];
-        for (int z = 0; z < Limbs.ZONES; z++) {
-          int zone = limb * Limbs.ZONES + z;
-          double room = density * volume * ZONE_VOLUME[z];
-          double target = room * fit(p, light.lightShare[light.zoneCell[zone]]);
-          double now = limbs.fullLeafAreaM2[zone];
-          boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
-          double step = young ? Math.max(pace, YOUNG_PACE) : pace;
-          limbs.fullLeafAreaM2[zone] = Math.min(room, now + step * (target - now));
-        }
-      }
-    }
-  }
-
-  static double fit(ModelParameters p, double lightShare) {
-    AllocationParameters a = p.allocation();
-    double low = a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
-    return Math.min(1, Math.max(0, (lightShare - low) / a.lightSpan()));
   }
 
   private static void returnBuds(TreeState state, ModelParameters p) {
@@ -129,39 +91,4 @@ public final class CrownPotential implements Process {
       }
     }
   }
-
-  /**
-   * Sets the full leaf area of every zone of an untouched crown so that it sums to a given leaf area,
-   * with the leaf factor that goes with it. Light and leaf are made to agree by some rounds.
-   */
-  public static void settle(TreeState state, ModelParameters p, double openness, double leafAreaM2) {
-    CrownPotential potential = new CrownPotential();
-    LightInterception interception = new LightInterception();
-    CrownLight light = new CrownLight();
-    Limbs limbs = state.limbs;
-    state.frame.leafFactor = 1;
-    java.util.Arrays.fill(light.lightShare, 1);
-    potential.follow(state, light, p, densityM2M3(state, p.species()), 1);
-    for (int round = 0; round < SETTLE_ROUNDS; round++) {
-      double sum = 0;
-      for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-        sum += limbs.fullLeafAreaM2[zone];
-      }
-      double scale = leafAreaM2 / sum;
-      state.frame.leafFactor *= scale;
-      for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-        limbs.fullLeafAreaM2[zone] *= scale;
-        limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone];
-      }
-      if (round < SETTLE_ROUNDS - 1) {
-        interception.compute(state, light, p.light(), p.carbon(), p.species(), openness);
-        potential.follow(state, light, p, densityM2M3(state, p.species()), SETTLE_PACE);
-      }
-    }
-  }
-
-  private static final int YOUNG_YEARS = 5;
-  private static final double YOUNG_PACE = 0.6;
-  private static final int SETTLE_ROUNDS = 12;
-  private static final double SETTLE_PACE = 0.5;
 }

@@ -2,40 +2,14 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
-import longbough.model.numeric.Fast;
-import longbough.model.parameter.CarbonParameters;
-import longbough.model.parameter.LightParameters;
 import longbough.model.parameter.ModelParameters;
-import longbough.model.parameter.SpeciesParameters;
-import longbough.model.state.TreeState;
 
 /**
- * Light absorbed per leaf area in each cell of the crown, over light on open flat ground.
- *
- * <p>Beer-Lambert along ten directions (three slopes by three bearings, and the vertical):
- *
- * <pre>
- * a_c = k sum_d b_d exp(-k O (1 + w) sum_j D_j s_cdj),   b_d = p/(p-1) [sin(e)^(p-1)] over band d
- * </pre>
- *
- * a absorbed per leaf area over horizontal flux (1); k extinction coefficient of the species (1); O
- * clumping (1); w optical depth of wood over leaves (1); D leaf area density of cell j (m2 m-3); s
- * path from cell c to the sky through cell j (m). The flux on flat ground that comes from below
- * elevation e is sin(e)^p of all (p = 2 for an evenly bright sky), so that light from a band onto a
- * leaf that faces it is the integral of dF/sin(e): this is why a free-standing crown earns more than
- * its ground projection (p/(p-1) = 2 for an even sky). Neighbours and walls take away low bands by
- * the site's openness.
- *
- * <p>Source: Monsi M., Saeki T. 1953; spherical geometry. Assumes a round crown and leaves spread at
- * random within a cell.
+ * Keeps the light in the crown up to date: computes {@link LightField} anew when foliage has changed.
+ * Source: Monsi M., Saeki T. 1953; spherical geometry.
  */
 public final class LightInterception implements Process {
-  private static final int SLOPES = RayTable.SLOPES.length;
-
-  private final CrownGrid grid = new CrownGrid();
-  private final double[] density = new double[CrownLight.CELLS];
-  private final double[] bandWeight = new double[SLOPES + 1];
-  private final double[] pathScaleM = new double[SLOPES + 1];
+  private final LightField field = new LightField();
 
   @Override
   public String name() {
@@ -54,85 +28,11 @@ public final class LightInterception implements Process {
 
   @Override
   public void run(YearContext context) {
-    CrownLight light = context.light;
-    if (!light.stale) {
+    if (!context.light.stale) {
       return;
     }
     ModelParameters p = context.parameters;
-    compute(context.state, light, p.light(), p.carbon(), p.species(), context.site.openness);
-    light.stale = false;
-  }
-
-  /** Light in the crown of a tree as it stands. */
-  public void compute(
-      TreeState state, CrownLight light, LightParameters p, CarbonParameters carbon, SpeciesParameters species,
-      double openness) {
-    grid.place(state, light);
-    double crownHeightM = light.topM - light.bottomM;
-    density(light, crownHeightM);
-    bands(light.radiusM, crownHeightM, p.skyExponent(), openness);
-    double k = species.extinctionCoefficient();
-    double depth = k * p.clumping() * (1 + p.woodAreaShare());
-    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      light.lightShare[cell] = k * sky(cell, depth);
-      light.capacityShare[cell] = Foliage.capacityShare(carbon, light.lightShare[cell]);
-    }
-  }
-
-  private void density(CrownLight light, double crownHeightM) {
-    double layerM = crownHeightM / CrownLight.LAYERS;
-    double ringM = light.radiusM / CrownLight.RINGS;
-    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      int ring = cell % CrownLight.RINGS;
-      double volume = Math.PI * ringM * ringM * (2 * ring + 1) * layerM;
-      density[cell] = light.leafAreaM2[cell] / volume;
-    }
-  }
-
-  /** Elevations of the slopes in this crown, their bands of sky, and metres a scaled length. */
-  private void bands(double radiusM, double crownHeightM, double skyExponent, double openness) {
-    double from = 0;
-    double below = 0;
-    double factor = skyExponent / (skyExponent - 1);
-    for (int slope = 0; slope <= SLOPES; slope++) {
-      double to = 1;
-      if (slope < SLOPES) {
-        double tan = RayTable.SLOPES[slope] * crownHeightM / radiusM;
-        double next = slope + 1 < SLOPES ? RayTable.SLOPES[slope + 1] : 2 * RayTable.SLOPES[slope];
-        double tanEdge = Math.sqrt(RayTable.SLOPES[slope] * next) * crownHeightM / radiusM;
-        to = tanEdge / Math.sqrt(1 + tanEdge * tanEdge);
-        pathScaleM[slope] = radiusM * Math.sqrt(1 + tan * tan);
-      } else {
-        pathScaleM[slope] = crownHeightM;
-      }
-      double upTo = Fast.pow(to, skyExponent - 1);
-      double middle = (from + to) / 2;
-      bandWeight[slope] = factor * (upTo - below) * (openness + (1 - openness) * middle * middle);
-      below = upTo;
-      from = to;
-    }
-  }
-
-  private double sky(int cell, double depth) {
-    double sum = bandWeight[SLOPES] * Fast.exp(-depth * path(RayTable.SLANTED, cell) * pathScaleM[SLOPES]);
-    for (int slope = 0; slope < SLOPES; slope++) {
-      double around = 0;
-      for (int bearing = 0; bearing < RayTable.BEARINGS; bearing++) {
-        double path = path(slope * RayTable.BEARINGS + bearing, cell);
-        around += RayTable.BEARING_WEIGHTS[bearing] * Fast.exp(-depth * path * pathScaleM[slope]);
-      }
-      sum += bandWeight[slope] * around;
-    }
-    return sum;
-  }
-
-  private double path(int direction, int cell) {
-    int ray = direction * CrownLight.CELLS + cell;
-    double sum = 0;
-    int end = RayTable.START[ray + 1];
-    for (int i = RayTable.START[ray]; i < end; i++) {
-      sum += density[RayTable.CELL[i]] * RayTable.LENGTH[i];
-    }
-    return sum;
+    field.compute(context.state, context.light, p, context.site.openness);
+    context.light.stale = false;
   }
 }

@@ -53,7 +53,7 @@ public final class Maintenance implements Process {
     double wood =
         p.sapwoodRespiration() * livingWoodKgC(state, parameters) + p.fineRootRespiration() * state.pools.fineRootKgC;
     double need =
-        wood / 12 * Assimilation.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C) + leaves(context, p, temperature);
+        wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C) + leaves(context, p, temperature);
     context.maintenanceNeedKgC += need;
     Pools pools = state.pools;
     double paid = Math.min(need, pools.mobileKgC());
@@ -71,10 +71,10 @@ public final class Maintenance implements Process {
       return 0;
     }
     double day = context.site.dayLengthH[month];
-    double seconds = (HOURS - day + p.dayRespirationShare() * day) * Assimilation.SECONDS_PER_HOUR * Assimilation.DAYS;
+    double seconds = (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
     double perArea =
-        s.darkRespirationRatio() * s.photosyntheticCapacityUmolM2S() * Assimilation.KG_C_PER_UMOL * seconds * on
-            * Assimilation.q10Factor(p.q10(), temperature, LEAF_REFERENCE_C);
+        s.darkRespirationRatio() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * seconds * on
+            * LeafTime.q10Factor(p.q10(), temperature, LEAF_REFERENCE_C);
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {

@@ -4,7 +4,7 @@ import longbough.model.geometry.Allometry;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
-import longbough.model.process.CrownPotential;
+import longbough.model.process.LeafRoom;
 import longbough.model.process.Heartwood;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.process.RootRenewal;
@@ -46,7 +46,7 @@ public final class TreeReconstruction {
     } else {
       LimbInventory.place(state, tree, p);
     }
-    CrownPotential.settle(state, p, openness, leafAreaM2(state, tree, p));
+    LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
     TrunkProfile.fit(state, tree, p);
     wood(state, tree, p);
     condition(state, tree, p);

@@ -1,0 +1,83 @@
+package longbough.model.process;
+
+import longbough.model.geometry.Allometry;
+import longbough.model.geometry.CrownZones;
+import longbough.model.parameter.AllocationParameters;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.SpeciesParameters;
+import longbough.model.state.Limbs;
+import longbough.model.state.TreeState;
+
+/** Leaf area that space and light support in each zone; the equations stand in {@link CrownPotential}. */
+public final class LeafRoom {
+  private static final int YOUNG_YEARS = 5;
+  private static final double YOUNG_PACE = 0.6;
+  private static final int SETTLE_ROUNDS = 12;
+  private static final double SETTLE_PACE = 0.5;
+
+  private final CrownGrid grid = new CrownGrid();
+
+  private static double densityM2M3(TreeState state, SpeciesParameters s) {
+    double dbh = state.trunk.dbhM();
+    double diameter = Allometry.crownDiameterM(s, dbh);
+    return state.frame.leafFactor * Allometry.leafAreaM2(s, dbh) / (diameter * diameter * Allometry.heightM(s, dbh));
+  }
+
+  /** Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once. */
+  void follow(TreeState state, CrownLight light, ModelParameters p, double pace) {
+    double density = densityM2M3(state, p.species());
+    Limbs limbs = state.limbs;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb)) {
+        double reach = limbs.lengthM[limb] * grid.sin(state, limb);
+        double volume = Math.PI * reach * reach * limbs.crownShareM[limb];
+        for (int z = 0; z < Limbs.ZONES; z++) {
+          int zone = limb * Limbs.ZONES + z;
+          double room = density * volume * CrownZones.volume(z);
+          double target = room * fit(p, light.lightShare[light.zoneCell[zone]]);
+          double now = limbs.fullLeafAreaM2[zone];
+          boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
+          double step = young ? Math.max(pace, YOUNG_PACE) : pace;
+          limbs.fullLeafAreaM2[zone] = Math.min(room, now + step * (target - now));
+        }
+      }
+    }
+  }
+
+  static double fit(ModelParameters p, double lightShare) {
+    AllocationParameters a = p.allocation();
+    double low = a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
+    return Math.min(1, Math.max(0, (lightShare - low) / a.lightSpan()));
+  }
+
+  /**
+   * Sets the full leaf area of every zone of an untouched crown so that it sums to a given leaf area,
+   * with the leaf factor that goes with it. Light and leaf are made to agree by some rounds.
+   */
+  public static void settle(TreeState state, ModelParameters p, double openness, double leafAreaM2) {
+    LeafRoom room = new LeafRoom();
+    LightField field = new LightField();
+    CrownLight light = new CrownLight();
+    Limbs limbs = state.limbs;
+    state.frame.leafFactor = 1;
+    java.util.Arrays.fill(light.lightShare, 1);
+    room.follow(state, light, p, 1);
+    for (int round = 0; round < SETTLE_ROUNDS; round++) {
+      double sum = 0;
+      for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+        sum += limbs.fullLeafAreaM2[zone];
+      }
+      double scale = leafAreaM2 / sum;
+      state.frame.leafFactor *= scale;
+      for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+        limbs.fullLeafAreaM2[zone] *= scale;
+        limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone];
+      }
+      if (round < SETTLE_ROUNDS - 1) {
+        field.compute(state, light, p, openness);
+        room.follow(state, light, p, SETTLE_PACE);
+      }
+    }
+  }
+
+}
