@@ -1,6 +1,5 @@
 package longbough.model.process;
 
-import longbough.model.geometry.CrownZones;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
@@ -82,7 +81,7 @@ final class CrownGrid {
   private void placeLimb(Limbs limbs, Sprouts sprouts, CrownLight light, int limb) {
     double length = limbs.lengthM[limb];
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
-      double along = CrownZones.position(zone) * length;
+      double along = Limbs.zonePosition(zone) * length;
       int cell = cell(light, along * sin[limb], limbs.heightM[limb] + along * cos[limb]);
       int index = limb * Limbs.ZONES + zone;
       light.zoneCell[index] = cell;

@@ -1,7 +1,6 @@
 package longbough.model.process;
 
 import longbough.model.geometry.Allometry;
-import longbough.model.geometry.CrownZones;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
@@ -10,6 +9,9 @@ import longbough.model.state.TreeState;
 
 /** Leaf area that space and light support in each zone; the equations stand in {@link CrownPotential}. */
 public final class LeafRoom {
+  /** Shares of a limb's crown volume by zone: rings between 0, 0.45, 0.75 and 1 of the reach. */
+  private static final double[] ZONE_VOLUME = {0.2025, 0.36, 0.4375};
+
   private static final int YOUNG_YEARS = 5;
   private static final double YOUNG_PACE = 0.6;
   private static final int SETTLE_ROUNDS = 12;
@@ -33,7 +35,7 @@ public final class LeafRoom {
         double volume = Math.PI * reach * reach * limbs.crownShareM[limb];
         for (int z = 0; z < Limbs.ZONES; z++) {
           int zone = limb * Limbs.ZONES + z;
-          double room = density * volume * CrownZones.volume(z);
+          double room = density * volume * ZONE_VOLUME[z];
           double target = room * fit(p, light.lightShare[light.zoneCell[zone]]);
           double now = limbs.fullLeafAreaM2[zone];
           boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;

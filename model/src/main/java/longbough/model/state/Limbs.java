@@ -135,9 +135,14 @@ public final class Limbs {
     }
   }
 
-  /** Middle of a zone along its limb, 0 at the trunk to 1 at the end. */
+  private static final double[] ZONE_POSITION = {0.30, 0.60, 0.88};
+
+  /**
+   * Middle of a zone's foliage along its limb, 0 at the trunk to 1 at the end. Zones are bounded at 0.45
+   * and 0.75 of the length, so that each holds its share of an evenly leafed crown. Our own division.
+   */
   public static double zonePosition(int zone) {
-    return (zone + 0.5) / ZONES;
+    return ZONE_POSITION[zone];
   }
 
   public void copyFrom(Limbs other) {
