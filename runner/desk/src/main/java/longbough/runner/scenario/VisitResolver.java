@@ -1,5 +1,7 @@
 package longbough.runner.scenario;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import longbough.model.pruning.CutMix;
 import longbough.model.pruning.Season;
@@ -86,13 +88,18 @@ final class VisitResolver {
     return mix;
   }
 
-  /** A mix in words. */
+  /** A mix in words: the placements that occur. */
   static String describe(CutMix mix) {
-    return Plain.percent(mix.collar())
-        + " collar, "
-        + Plain.percent(mix.flush())
-        + " flush, "
-        + Plain.percent(mix.stub())
-        + " stub";
+    List<String> parts = new ArrayList<>();
+    share(parts, mix.collar(), "collar");
+    share(parts, mix.flush(), "flush");
+    share(parts, mix.stub(), "stub");
+    return String.join(", ", parts);
+  }
+
+  private static void share(List<String> parts, double share, String placement) {
+    if (share > 0) {
+      parts.add(Plain.percent(share) + " " + placement);
+    }
   }
 }

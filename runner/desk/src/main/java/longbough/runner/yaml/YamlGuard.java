@@ -14,15 +14,19 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 /**
  * Reads a text's events before any node is built, and refuses what plain data need not have: depth
  * (nodes are built by recursion), anchors and aliases (a few lines can stand for gigabytes), merge
- * keys, tags, more than one document.
+ * keys, tags, more than one document, and more values than anybody writes.
  */
 final class YamlGuard {
 
   static final int DEEPEST = 40;
 
+  /** Far more than a scenario with every limb and many visits; far less than costs a second. */
+  static final int MOST_NODES = 50_000;
+
   private final Mistakes mistakes;
   private int depth;
   private int documents;
+  private int nodes;
 
   private YamlGuard(Mistakes mistakes) {
     this.mistakes = mistakes;
@@ -57,6 +61,13 @@ final class YamlGuard {
   }
 
   private void lookAtNode(NodeEvent node, Place place) {
+    if (++nodes > MOST_NODES) {
+      throw mistakes.fatal(
+          place,
+          "more than " + MOST_NODES + " keys and values",
+          "a scenario needs some thousands at most",
+          "check that this is the file you meant");
+    }
     if (node.getAnchor().isPresent()) {
       mistakes.add(
           place,
