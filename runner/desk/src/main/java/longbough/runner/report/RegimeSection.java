@@ -3,6 +3,7 @@ package longbough.runner.report;
 import longbough.model.pruning.Operation;
 import longbough.model.pruning.Regime;
 import longbough.model.pruning.Visit;
+import longbough.runner.compare.Comparison;
 
 /** The regimes as they were asked for. */
 final class RegimeSection implements Section {
@@ -12,14 +13,15 @@ final class RegimeSection implements Section {
     page.open("section", "aria-labelledby", "regimes");
     page.element("h2", "The regimes", "id", "regimes");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
-      regime(page, input.comparison().regimes().get(regime).regime(), regime);
+      regime(page, input.comparison(), regime);
     }
     page.element(
         "p", "Every difference in this report is taken against the first regime.", "class", "note");
     page.close();
   }
 
-  private static void regime(Page page, Regime regime, int index) {
+  private static void regime(Page page, Comparison comparison, int index) {
+    Regime regime = comparison.regimes().get(index).regime();
     RegimeKey.heading(page, "h3", regime.name(), index);
     if (!regime.description().isBlank()) {
       page.element("p", regime.description());
@@ -30,7 +32,7 @@ final class RegimeSection implements Section {
     }
     page.open("ul");
     for (Visit visit : regime.visits()) {
-      page.open("li").text(VisitWords.when(visit) + ": ");
+      page.open("li").text(VisitWords.when(visit, comparison.years()) + ": ");
       String separator = "";
       for (Operation operation : visit.operations()) {
         page.text(separator + VisitWords.what(operation));

@@ -16,7 +16,7 @@ final class VisitWords {
 
   private VisitWords() {}
 
-  static String when(Visit visit) {
+  static String when(Visit visit, int years) {
     String season = Words.of(visit.season());
     if (visit.timing() instanceof Timing.Once once) {
       return "Year " + once.year() + ", in " + season;
@@ -25,7 +25,7 @@ final class VisitWords {
           + every.firstYear()
           + " every "
           + (every.intervalYears() == 1 ? "year" : Words.count(every.intervalYears(), "year"))
-          + until(every.untilYear())
+          + until(every.untilYear(), years)
           + ", in "
           + season;
     } else if (visit.timing() instanceof Timing.When trigger) {
@@ -33,7 +33,7 @@ final class VisitWords {
           + season
           + " from year "
           + trigger.firstYear()
-          + until(trigger.untilYear())
+          + until(trigger.untilYear(), years)
           + " in which "
           + measure(trigger.measure(), trigger.threshold(), trigger.above())
           + ", at least "
@@ -128,8 +128,8 @@ final class VisitWords {
     return kind == CutKind.REMOVAL ? "removal cuts" : "heading cuts";
   }
 
-  private static String until(int year) {
-    return year == Integer.MAX_VALUE ? "" : " to year " + year;
+  private static String until(int year, int years) {
+    return year >= years ? "" : " to year " + year;
   }
 
   private static String measure(TriggerMeasure measure, double threshold, boolean above) {

@@ -3,6 +3,8 @@ package longbough.runner.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.function.IntConsumer;
 import longbough.model.SimulationInput;
 import longbough.model.history.History;
 import longbough.model.history.TreeEvent;
@@ -52,6 +54,34 @@ public final class InventedHistories {
       results.add(new RegimeResult(regimes.get(regime), histories, median));
     }
     return new Comparison(input, results, members / 2, 1.25);
+  }
+
+  /** A player of invented histories, for any input. */
+  public static Player player() {
+    return new Player() {
+      @Override
+      public List<History[]> playAll(SimulationInput input, int threads, IntConsumer progress) {
+        List<History[]> all = new ArrayList<>();
+        for (int regime = 0; regime < input.regimes().size(); regime++) {
+          History[] members = new History[input.members()];
+          for (int member = 0; member < members.length; member++) {
+            members[member] = history(regime, member, input.years());
+            progress.accept(regime * members.length + member + 1);
+          }
+          all.add(members);
+        }
+        return all;
+      }
+
+      @Override
+      public History playInDetail(
+          SimulationInput input, Regime regime, int member, Set<Integer> snapshotYears) {
+        int index = input.regimes().indexOf(regime);
+        History history = history(index, member, input.years());
+        history.events(events(index, input.years(), history));
+        return history;
+      }
+    };
   }
 
   public static List<Regime> regimes(int years) {

@@ -1,0 +1,84 @@
+package longbough.runner.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import longbough.model.SimulationInput;
+import longbough.runner.compare.Comparison;
+import longbough.runner.compare.ComparisonRun;
+import longbough.runner.compare.Player;
+import longbough.runner.compare.Summary;
+import longbough.runner.publish.Publication;
+import longbough.runner.scenario.ScenarioReader;
+import longbough.runner.scenario.ScenarioResolver;
+import longbough.runner.scenario.written.Scenario;
+import longbough.runner.table.Fingerprint;
+import longbough.runner.table.OutputFolder;
+import longbough.runner.table.Provenance;
+import longbough.runner.verdict.LimitWarnings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code longbough compare}: plays every regime of a scenario and writes the report. */
+@Command(name = "compare")
+final class CompareCommand implements Callable<Integer> {
+
+  private final Player player;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "SCENARIO", description = "Scenario file (YAML).")
+  private Path file;
+
+  @Mixin private CompareOptions options;
+
+  CompareCommand(Player player) {
+    this.player = player;
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    Scenario scenario = ScenarioReader.read(file);
+    SimulationInput input = options.applied(ScenarioResolver.resolve(scenario));
+    PrintWriter out = spec.commandLine().getOut();
+    // Asked for before anything is played: nobody should wait for a result that cannot be kept.
+    try (OutputFolder output = OutputFolder.prepare(options.out(file))) {
+      Comparison comparison = played(input);
+      Summary summary = Summary.of(comparison);
+      Publication.write(summary, provenance(scenario, comparison), output);
+      Path folder = output.finish();
+      CompareText.print(summary, shown(folder).resolve(Publication.REPORT), out);
+    }
+    return ExitCode.OK;
+  }
+
+  private Comparison played(SimulationInput input) throws InterruptedException {
+    PrintWriter err = spec.commandLine().getErr();
+    long histories = (long) input.regimes().size() * input.members();
+    ProgressBar bar = new ProgressBar(err, Terminal.watched(), "Playing the futures", histories);
+    try {
+      return ComparisonRun.play(input, player, options.threads(), bar);
+    } finally {
+      bar.clear();
+    }
+  }
+
+  private Provenance provenance(Scenario scenario, Comparison comparison) {
+    return new Provenance(
+        Version.text(),
+        file.getFileName().toString(),
+        scenario.sha256(),
+        Fingerprint.of(comparison.input().parameters()),
+        LimitWarnings.of(comparison));
+  }
+
+  /** The path as a person would type it from here. */
+  private static Path shown(Path folder) {
+    Path here = Path.of("").toAbsolutePath();
+    return folder.startsWith(here) ? here.relativize(folder) : folder;
+  }
+}

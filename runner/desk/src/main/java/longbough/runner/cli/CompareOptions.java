@@ -1,0 +1,120 @@
+package longbough.runner.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import longbough.model.SimulationInput;
+import longbough.model.pruning.Regime;
+import longbough.runner.scenario.ScenarioReader;
+import longbough.runner.yaml.Nearest;
+import longbough.shared.problem.InputException;
+import longbough.shared.problem.Problem;
+import longbough.shared.quantity.Range;
+import picocli.CommandLine.Option;
+
+/** What may be said on the command line in place of what the scenario says. */
+final class CompareOptions {
+  private static final int MOST_THREADS = 1024;
+
+  @Option(names = "--years", paramLabel = "N", description = "Years to play, instead of the scenario's.")
+  private Integer years;
+
+  @Option(names = "--members", paramLabel = "N", description = "Futures for each regime, instead of the scenario's.")
+  private Integer members;
+
+  @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of the scenario's.")
+  private Long seed;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Futures played side by side; by default one a processor. Changes no result.")
+  private Integer threads;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where the result goes; by default out/ and the scenario's name.")
+  private Path out;
+
+  @Option(
+      names = "--regimes",
+      paramLabel = "NAME",
+      split = ",",
+      description = "Only these regimes, in this order; the first is the reference.")
+  private List<String> regimes;
+
+  /** The input with the options in place; every mistake is reported together. */
+  SimulationInput applied(SimulationInput input) {
+    List<Problem> problems = new ArrayList<>();
+    check(problems, "years", years);
+    check(problems, "members", members);
+    check(problems, "seed", seed);
+    if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
+      problems.add(problem("--threads", threads.toString(), "1 to " + MOST_THREADS));
+    }
+    List<Regime> chosen = chosen(input.regimes(), problems);
+    if (!problems.isEmpty()) {
+      throw new InputException(problems);
+    }
+    return new SimulationInput(
+        input.title(),
+        input.species(),
+        input.parameters(),
+        input.tree(),
+        input.site(),
+        input.climate(),
+        chosen,
+        years == null ? input.years() : years,
+        members == null ? input.members() : members,
+        seed == null ? input.seed() : seed,
+        input.crew(),
+        input.filledIn());
+  }
+
+  int threads() {
+    return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+  }
+
+  Path out(Path scenario) {
+    return out == null ? Path.of("out", stem(scenario)) : out;
+  }
+
+  private List<Regime> chosen(List<Regime> all, List<Problem> problems) {
+    if (regimes == null) {
+      return all;
+    }
+    List<String> known = all.stream().map(Regime::name).toList();
+    List<Regime> chosen = new ArrayList<>();
+    for (String name : regimes) {
+      int index = known.indexOf(name.strip());
+      if (index < 0) {
+        String nearest = String.join(", ", Nearest.of(name, known, known.size()));
+        problems.add(problem("--regimes", "'" + name + "'", "regimes of the scenario: " + nearest));
+      } else if (chosen.contains(all.get(index))) {
+        problems.add(problem("--regimes", "'" + name + "' again", "each regime once"));
+      } else {
+        chosen.add(all.get(index));
+      }
+    }
+    return chosen;
+  }
+
+  private static void check(List<Problem> problems, String key, Number value) {
+    Range range = ScenarioReader.keys().row("scenario", key).range();
+    if (value != null && !(value.doubleValue() >= range.low() && value.doubleValue() <= range.high())) {
+      String allowed = "%d to %d".formatted((long) range.low(), (long) range.high());
+      problems.add(problem("--" + key, value.toString(), allowed));
+    }
+  }
+
+  private static Problem problem(String option, String found, String allowed) {
+    return new Problem("", 0, 0, option, found, allowed, "change " + option);
+  }
+
+  private static String stem(Path scenario) {
+    String name = scenario.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

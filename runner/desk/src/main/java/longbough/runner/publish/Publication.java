@@ -1,0 +1,66 @@
+package longbough.runner.publish;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import longbough.runner.chart.ChartFiles;
+import longbough.runner.chart.ChartSet;
+import longbough.runner.chart.LineChart;
+import longbough.runner.compare.Summary;
+import longbough.runner.report.Picture;
+import longbough.runner.report.Report;
+import longbough.runner.report.ReportInput;
+import longbough.runner.table.Manifest;
+import longbough.runner.table.OutputFolder;
+import longbough.runner.table.Provenance;
+import longbough.runner.table.TidyFiles;
+
+/** Writes everything of one comparison into a prepared folder; the manifest comes last. */
+public final class Publication {
+  public static final String REPORT = "report.html";
+
+  private Publication() {}
+
+  public static void write(Summary summary, Provenance provenance, OutputFolder output)
+      throws IOException {
+    // The tidy files and the pictures need nothing of each other, so they are written side by side.
+    CompletableFuture<Void> tables =
+        CompletableFuture.runAsync(
+            () -> checked(() -> TidyFiles.write(summary.comparison(), summary, output.folder())));
+    List<LineChart> charts = ChartSet.of(summary.comparison());
+    ChartFiles.write(charts, output.folder("charts"));
+    List<Picture> drawings =
+        DrawingPictures.write(summary.comparison(), output.folder("drawings"));
+    String report = Report.of(new ReportInput(summary, charts, drawings, provenance));
+    Files.writeString(output.folder().resolve(REPORT), report, StandardCharsets.UTF_8);
+    finished(tables);
+    Manifest.write(summary.comparison(), provenance, output.folder());
+  }
+
+  private static void finished(CompletableFuture<Void> tables) throws IOException {
+    try {
+      tables.join();
+    } catch (CompletionException failed) {
+      if (failed.getCause() instanceof UncheckedIOException io) {
+        throw io.getCause();
+      }
+      throw failed;
+    }
+  }
+
+  private interface Writing {
+    void run() throws IOException;
+  }
+
+  private static void checked(Writing writing) {
+    try {
+      writing.run();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
