@@ -120,7 +120,27 @@ class TreeDrawingTest {
         .contains("As measured: alive, 16.0 m tall")
         .contains("Year 15: alive")
         .contains("14 dead limbs still attached")
-        .contains("Year 30: dead (drought)");
+        .contains("Year 30: died in year 22 (drought)");
+  }
+
+  @Test
+  void aFallenTreeIsFaintAndSaysSo() {
+    TreeState fallen = DrawingFixtures.lime(9, 11);
+    DrawingFixtures.die(fallen, CauseOfDeath.UPROOTED, 8);
+    List<YearState> years = List.of(new YearState(9, fallen));
+    String svg = SvgWriter.write(TreeDrawing.elevation("x", years, DrawingFixtures.LIME));
+    assertThat(svg).contains("<g opacity=\"0.30\"", ">fell in year 8<", "faint: no longer stands");
+  }
+
+  @Test
+  void theBarrierZoneIsDrawnWhereTheSurfaceStood() {
+    Scene scene =
+        TreeDrawing.crossSections("x", DrawingFixtures.decayedLime(), DrawingFixtures.LIME);
+    assertThat(SvgWriter.write(scene)).contains("barrier zone", "wall t/R", "strength lost");
+    assertThat(scene.description()).contains("of the section decayed");
+    Scene sound =
+        TreeDrawing.crossSections("x", DrawingFixtures.healthyLime(), DrawingFixtures.LIME);
+    assertThat(SvgWriter.write(sound)).doesNotContain("barrier zone").contains(">sound<");
   }
 
   @Test

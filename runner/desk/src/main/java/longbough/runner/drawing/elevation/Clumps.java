@@ -21,8 +21,8 @@ final class Clumps {
   Clumps(LimbLine line, double crownShareM, SpeciesLook look) {
     this.line = line;
     this.conifer = look.conifer();
-    double tier = conifer ? 0.05 * line.lengthM : 0.2 * line.lengthM;
-    thicknessM = tier + Math.min(0.6, crownShareM);
+    double tier = conifer ? 0.09 * line.lengthM : 0.2 * line.lengthM;
+    thicknessM = tier + Math.min(Math.min(0.6, crownShareM), 0.25 * line.lengthM);
   }
 
   /** Number of clumps that a zone still has. */
@@ -49,6 +49,15 @@ final class Clumps {
     return line.beside(t, atTip ? 0.25 * side : side, up);
   }
 
+  /** Where a bare side branch ends: without the weight of leaves it stands up. */
+  Spot bareEnd(int zone, int clump) {
+    double t = along(zone, clump);
+    double hand = (clump + line.limb) % 2 == 0 ? 1 : -1;
+    double share = 0.35 + 0.65 * Scatter.unit(line.limb, zone * 16 + clump, 12);
+    double up = (conifer ? -0.02 : 0.11) * line.lengthM * (0.4 + share);
+    return line.beside(t + 0.08, 0.8 * hand * share * sideReachM(t), up);
+  }
+
   /** A place of one leaf cluster near the middle of its clump. */
   Spot leaf(int zone, int clump, int leaf) {
     int key = (zone * 16 + clump) * 1024 + leaf;
@@ -73,6 +82,6 @@ final class Clumps {
   }
 
   private double bell(int key, int draw) {
-    return Scatter.around(line.limb, key, draw) + 0.6 * Scatter.around(line.limb, key, draw + 40);
+    return 0.8 * Scatter.around(line.limb, key, draw) + 0.5 * Scatter.around(line.limb, key, draw + 40);
   }
 }

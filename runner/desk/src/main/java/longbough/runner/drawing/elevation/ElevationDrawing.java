@@ -24,7 +24,12 @@ public final class ElevationDrawing {
   private static final double MOST_HEIGHT = 560;
   private static final double WORDS_BELOW = 104;
   private static final double MOST_CLUSTERS = 1250;
-  private static final double CLUSTER_SPREAD = 0.72;
+
+  /** Radius of a mark over the root of its leaf area. */
+  private static final double BROADLEAF_SPREAD = 0.72;
+
+  private static final double CONIFER_SPREAD = 0.86;
+  private static final double FALLEN = 0.3;
   private static final double PERSON_ROOM_M = 1.2;
 
   private final String title;
@@ -49,7 +54,8 @@ public final class ElevationDrawing {
     scale = Math.min(wide, MOST_HEIGHT / heightM);
     groundY = Math.ceil(TOP + scale * heightM);
     clusterM2 = LeafSize.clusterM2(years, MOST_CLUSTERS);
-    marks = new FoliageMarks(look, scale * CLUSTER_SPREAD * Math.sqrt(clusterM2));
+    double spread = look.conifer() ? CONIFER_SPREAD : BROADLEAF_SPREAD;
+    marks = new FoliageMarks(look, scale * spread * Math.sqrt(clusterM2));
     views = new View[years.size()];
     for (int i = 0; i < views.length; i++) {
       views[i] = new View(scale, LEFT + (i + 0.5) * panel + (i == 0 ? 0.3 * scale : 0), groundY);
@@ -72,20 +78,19 @@ public final class ElevationDrawing {
     double barM = ScaleBar.roundLength(160 / scale);
     String bar = Words.brief(barM).replace(".0", "") + " m";
     shapes.addAll(ScaleBar.draw(RIGHT - scale * barM - 6, 58, scale * barM, bar));
-    boolean openWounds = false;
-    boolean closedWounds = false;
+    Shown shown = new Shown();
     for (int i = 0; i < years.size(); i++) {
       YearState year = years.get(i);
       TreePainter tree = new TreePainter(year.state(), views[i], look, marks, clusterM2);
-      shapes.add(new Shape.Group(StateWords.sentence(year), 1, tree.paint()));
-      openWounds |= tree.wounds().shows(true) || year.state().trunk.toppedAtM > 0;
-      closedWounds |= tree.wounds().shows(false);
+      double opacity = StateWords.fallen(year.state()) ? FALLEN : 1;
+      shapes.add(new Shape.Group(StateWords.sentence(year), opacity, tree.paint()));
+      tree.note(shown);
       below(year, views[i].axisX());
     }
-    boolean third = years.stream().anyMatch(year -> !extra(year.state()).isEmpty());
+    boolean third = years.stream().anyMatch(year -> hasThirdLine(year.state()));
     double legendTop = groundY + WORDS_BELOW - (third ? 0 : 22);
     double height =
-        new ElevationLegend(years, marks, clusterM2, openWounds, closedWounds)
+        new ElevationLegend(years, marks, clusterM2, shown)
             .paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);
@@ -113,8 +118,8 @@ public final class ElevationDrawing {
     TreeState state = year.state();
     shapes.add(Label.heading(x, groundY + 34, year.heading()));
     if (!state.vitality.alive) {
-      String cause = state.vitality.cause.label();
-      shapes.add(Label.body(x, groundY + 57, "dead: " + cause, Shape.Anchor.MIDDLE));
+      shapes.add(Label.body(x, groundY + 57, StateWords.fate(state), Shape.Anchor.MIDDLE));
+      shapes.add(Label.quiet(x, groundY + 80, StateWords.cause(state), Shape.Anchor.MIDDLE));
       return;
     }
     String size =
@@ -124,6 +129,10 @@ public final class ElevationDrawing {
     if (!extra.isEmpty()) {
       shapes.add(Label.quiet(x, groundY + 80, extra, Shape.Anchor.MIDDLE));
     }
+  }
+
+  private static boolean hasThirdLine(TreeState state) {
+    return !state.vitality.alive || !extra(state).isEmpty();
   }
 
   private static String extra(TreeState state) {

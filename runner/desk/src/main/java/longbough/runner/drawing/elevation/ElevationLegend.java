@@ -16,19 +16,19 @@ final class ElevationLegend {
   private final Legend legend = new Legend();
 
   ElevationLegend(
-      List<YearState> years, FoliageMarks marks, double clusterM2, boolean open, boolean closed) {
+      List<YearState> years, FoliageMarks marks, double clusterM2, Shown shown) {
     boolean leaves = years.stream().anyMatch(y -> y.state().limbs.leafAreaM2() > 0);
-    boolean sprouts = years.stream().anyMatch(y -> y.state().sprouts.count() >= 0.5);
     boolean dead =
         years.stream()
             .anyMatch(
                 y -> !y.state().vitality.alive || StateWords.limbs(y.state(), LimbStatus.DEAD) > 0);
     String one = clusterM2 < 0.095 ? Words.twoDecimals(clusterM2) : Words.brief(clusterM2);
     legend.add(leaves, "one mark for " + one + " m² of leaf", (x, y) -> leaf(marks, x, y));
-    legend.add(sprouts, "sprouts", ElevationLegend::sprout);
+    legend.add(shown.sprouts, "sprouts", ElevationLegend::sprout);
     legend.add(dead, "deadwood", ElevationLegend::deadwood);
-    legend.add(open, "open wound or cut end", ElevationLegend::openWound);
-    legend.add(closed, "closed wound", ElevationLegend::closedWound);
+    legend.add(shown.openWounds, "open wound or cut end", ElevationLegend::openWound);
+    legend.add(shown.closedWounds, "closed wound", ElevationLegend::closedWound);
+    legend.add(shown.fallen, "faint: no longer stands", ElevationLegend::faint);
     legend.add(true, "person of 1.75 m", (x, y) -> Person.draw(x, y + 10, 12));
   }
 
@@ -58,6 +58,10 @@ final class ElevationLegend {
     Outline limb = new Outline().move(x - 13, y + 5).line(x + 12, y - 6).line(x - 13, y + 1);
     Style style = Style.fill(Palette.DEADWOOD).edged(Palette.DEADWOOD_EDGE, 0.7);
     return List.of(new Shape.Path(limb.close(), style));
+  }
+
+  private static List<Shape> faint(double x, double y) {
+    return List.of(new Shape.Group("", 0.3, deadwood(x, y)));
   }
 
   private static List<Shape> openWound(double x, double y) {

@@ -18,7 +18,7 @@ record Extent(double halfWidthM, double heightM) {
       for (int limb = 0; limb < state.limbs.count; limb++) {
         if (state.limbs.status[limb] != LimbStatus.EMPTY.code()) {
           double east = Math.abs(StrictMath.sin(state.limbs.azimuthRad[limb]));
-          half = Math.max(half, state.limbs.reachM(limb) * Math.max(0.6, east) * 1.12 + 0.4);
+          half = Math.max(half, state.limbs.reachM(limb) * Math.max(0.6, east) * 1.12 + 0.6);
           height = Math.max(height, state.limbs.tipHeightM(limb) + room(state, limb));
         }
       }

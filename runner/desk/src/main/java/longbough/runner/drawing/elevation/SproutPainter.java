@@ -95,6 +95,11 @@ final class SproutPainter {
     }
   }
 
+  /** Whether the tree has any living shoot to draw. */
+  boolean shows() {
+    return state.vitality.alive && stems.stream().anyMatch(outline -> !outline.isEmpty());
+  }
+
   /** The shoots whose feet stand in one layer. */
   void paint(int layer, List<Shape> onto) {
     if (stems.get(layer).isEmpty()) {
@@ -102,7 +107,8 @@ final class SproutPainter {
     }
     boolean alive = state.vitality.alive;
     String colour = alive ? Palette.SPROUT_STEM : Palette.DEADWOOD_EDGE;
-    onto.add(new Shape.Path(stems.get(layer), Style.line(colour, 1.1)));
+    double width = alive ? 1.1 : 0.7;
+    onto.add(new Shape.Path(stems.get(layer), Style.line(colour, width)));
     if (!leaves.get(layer).isEmpty()) {
       onto.add(new Shape.Stamps(leafPair, leaves.get(layer)));
     }

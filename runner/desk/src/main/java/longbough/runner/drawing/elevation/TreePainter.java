@@ -7,6 +7,7 @@ import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import longbough.runner.drawing.look.SpeciesLook;
+import longbough.runner.drawing.look.StateWords;
 import longbough.runner.drawing.scene.Shape;
 
 /** One whole tree: far foliage and limbs first, then the trunk, then what stands in front. */
@@ -58,8 +59,12 @@ final class TreePainter {
     return onto;
   }
 
-  WoundPainter wounds() {
-    return wounds;
+  /** Notes what a legend must name. */
+  void note(Shown shown) {
+    shown.openWounds |= wounds.shows(true) || trunk.cut();
+    shown.closedWounds |= wounds.shows(false);
+    shown.sprouts |= sprouts.shows();
+    shown.fallen |= StateWords.fallen(state);
   }
 
   private void growLeavesAndSprouts() {

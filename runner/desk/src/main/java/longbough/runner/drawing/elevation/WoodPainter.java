@@ -121,7 +121,8 @@ final class WoodPainter {
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
       int twigCount = dead ? BARE_TWIGS : twigsSeen(line.limb * Limbs.ZONES + zone);
       for (int clump = 0; clump < twigCount; clump++) {
-        twig(twigs, line, clumps, zone, clump);
+        Spot end = dead ? clumps.bareEnd(zone, clump) : clumps.middle(zone, clump);
+        twig(twigs, line, clumps.along(zone, clump), end);
       }
     }
   }
@@ -133,11 +134,9 @@ final class WoodPainter {
     return Math.min(hidden ? 1 : Clumps.PER_ZONE, Clumps.left(state.limbs.budFullness[zone]));
   }
 
-  private void twig(Outline twigs, LimbLine line, Clumps clumps, int zone, int clump) {
-    double along = clumps.along(zone, clump);
+  private void twig(Outline twigs, LimbLine line, double along, Spot to) {
     Spot from = line.at(Math.min(0.97, Math.max(0.02, along - 0.16)));
     Spot bend = line.at(Math.min(1, along - 0.02));
-    Spot to = clumps.middle(zone, clump);
     twigs.move(view.x(from.eastM()), view.y(from.heightM()));
     twigs.quad(
         (view.x(bend.eastM()) + view.x(to.eastM())) / 2,

@@ -71,22 +71,23 @@ final class WoundPainter {
     double sideways = StrictMath.sin(wounds.azimuthRad[wound]);
     double turned = Math.max(0.35, -StrictMath.cos(wounds.azimuthRad[wound]));
     double x = view.x(axis.eastM(height)) + 0.92 * half * sideways;
-    face(wound, x, view.y(height), turned, onto);
+    face(wound, x, view.y(height), turned, Math.min(LEAST, 0.6 * half), onto);
   }
 
   private void onLimb(int wound, LimbLine line, List<Shape> onto) {
     Spot spot = line.at(0.2 + 0.6 * Scatter.unit(wound, line.limb, 61));
-    face(wound, view.x(spot.eastM()), view.y(spot.heightM()), 1, onto);
+    face(wound, view.x(spot.eastM()), view.y(spot.heightM()), 1, LEAST, onto);
   }
 
-  private void face(int wound, double x, double y, double turned, List<Shape> onto) {
+  private void face(
+      int wound, double x, double y, double turned, double least, List<Shape> onto) {
     Wounds wounds = state.wounds;
-    double wide = Math.max(LEAST, view.scale() * wounds.faceWidthM[wound] / 2) * turned;
-    double high = Math.max(LEAST, view.scale() * wounds.faceHeightM[wound] / 2);
+    double wide = Math.max(least, view.scale() * wounds.faceWidthM[wound] / 2) * turned;
+    double high = Math.max(least, view.scale() * wounds.faceHeightM[wound] / 2);
     if (wounds.open(wound)) {
-      onto.add(new Shape.Ellipse(x, y, wide + 1, high + 1, Style.fill(Palette.WOUNDWOOD)));
-      double openWide = Math.max(1.4, view.scale() * wounds.openWidthM[wound] / 2) * turned;
-      double openHigh = Math.max(1.4, view.scale() * wounds.openHeightM[wound] / 2);
+      onto.add(new Shape.Ellipse(x, y, wide + 0.4 * least, high + 0.4 * least, Style.fill(Palette.WOUNDWOOD)));
+      double openWide = Math.max(0.6 * least, view.scale() * wounds.openWidthM[wound] / 2) * turned;
+      double openHigh = Math.max(0.6 * least, view.scale() * wounds.openHeightM[wound] / 2);
       Style style = Style.fill(Palette.OPEN_WOUND).edged(Palette.WOUND_EDGE, 0.8);
       onto.add(new Shape.Ellipse(x, y, openWide, openHigh, style));
     } else {

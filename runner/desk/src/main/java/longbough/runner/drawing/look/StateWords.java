@@ -1,5 +1,6 @@
 package longbough.runner.drawing.look;
 
+import longbough.model.state.CauseOfDeath;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
@@ -13,7 +14,7 @@ public final class StateWords {
   public static String sentence(YearState drawn) {
     TreeState state = drawn.state();
     StringBuilder words = new StringBuilder(drawn.heading()).append(": ");
-    words.append(state.vitality.alive ? "alive" : "dead (" + state.vitality.cause.label() + ")");
+    words.append(state.vitality.alive ? "alive" : fate(state) + " (" + cause(state) + ")");
     words.append(", ").append(Words.oneDecimal(state.heightM())).append(" m tall, trunk ");
     words.append(Words.whole(100 * state.trunk.dbhM())).append(" cm thick, ");
     words.append(limbs(state, LimbStatus.ALIVE)).append(" live limbs");
@@ -26,6 +27,25 @@ public final class StateWords {
     }
     clause(words, openWounds(state), " open wounds");
     return words.append('.').toString();
+  }
+
+  /** Whether the tree fell, so that it stands no more. */
+  public static boolean fallen(TreeState state) {
+    CauseOfDeath cause = state.vitality.cause;
+    boolean fell = cause == CauseOfDeath.UPROOTED || cause == CauseOfDeath.STEM_FAILURE;
+    return !state.vitality.alive && fell;
+  }
+
+  /** E.g. "died in year 22". */
+  public static String fate(TreeState state) {
+    int year = state.vitality.deathYear;
+    String when = year == Integer.MAX_VALUE ? "" : " in year " + year;
+    return (fallen(state) ? "fell" : "died") + when;
+  }
+
+  /** What killed a dead tree. */
+  public static String cause(TreeState state) {
+    return state.vitality.cause.label();
   }
 
   /** Number of limbs of one status. */

@@ -23,9 +23,13 @@ public final class PngWriter {
   public static final int PIXELS_PER_UNIT = 2;
 
   private final Graphics2D canvas;
+  private final int widthPixels;
+  private final int heightPixels;
 
-  private PngWriter(Graphics2D canvas) {
+  private PngWriter(Graphics2D canvas, int widthPixels, int heightPixels) {
     this.canvas = canvas;
+    this.widthPixels = widthPixels;
+    this.heightPixels = heightPixels;
   }
 
   /** The scene as the bytes of a PNG file. */
@@ -45,9 +49,17 @@ public final class PngWriter {
             scene.width() * PIXELS_PER_UNIT,
             scene.height() * PIXELS_PER_UNIT,
             BufferedImage.TYPE_INT_RGB);
-    Graphics2D canvas = image.createGraphics();
+    Graphics2D canvas = prepared(image);
     canvas.setColor(Color.WHITE);
-    canvas.fillRect(0, 0, image.getWidth(), image.getHeight());
+    canvas.fillRect(0, 0, scene.width(), scene.height());
+    PngWriter writer = new PngWriter(canvas, image.getWidth(), image.getHeight());
+    scene.shapes().forEach(writer::shape);
+    canvas.dispose();
+    return image;
+  }
+
+  private static Graphics2D prepared(BufferedImage image) {
+    Graphics2D canvas = image.createGraphics();
     canvas.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     canvas.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
@@ -55,42 +67,61 @@ public final class PngWriter {
     canvas.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     canvas.scale(PIXELS_PER_UNIT, PIXELS_PER_UNIT);
-    PngWriter writer = new PngWriter(canvas);
-    scene.shapes().forEach(shape -> writer.shape(shape, 1));
-    canvas.dispose();
-    return image;
+    return canvas;
   }
 
-  private void shape(Shape shape, double opacity) {
+  private void shape(Shape shape) {
     if (shape instanceof Shape.Path path) {
-      fillAndDraw(path2d(path.outline()), path.style(), opacity);
+      fillAndDraw(path2d(path.outline()), path.style());
     } else if (shape instanceof Shape.Ellipse ellipse) {
       double width = 2 * ellipse.radiusX();
       double height = 2 * ellipse.radiusY();
       double left = ellipse.x() - ellipse.radiusX();
       double top = ellipse.y() - ellipse.radiusY();
-      fillAndDraw(new Ellipse2D.Double(left, top, width, height), ellipse.style(), opacity);
+      fillAndDraw(new Ellipse2D.Double(left, top, width, height), ellipse.style());
     } else if (shape instanceof Shape.Text text) {
       words(text);
     } else if (shape instanceof Shape.Group group) {
-      group.shapes().forEach(inner -> shape(inner, opacity * group.opacity()));
+      group(group);
     } else if (shape instanceof Shape.Stamps stamps) {
-      stamps(stamps, opacity);
+      stamps(stamps);
     }
   }
 
-  private void stamps(Shape.Stamps stamps, double opacity) {
+  /** A group with opacity is painted apart and laid on as one, as SVG does. */
+  private void group(Shape.Group group) {
+    if (group.opacity() >= 1) {
+      group.shapes().forEach(this::shape);
+      return;
+    }
+    BufferedImage apart =
+        new BufferedImage(widthPixels, heightPixels, BufferedImage.TYPE_INT_ARGB_PRE);
+    Graphics2D inner = prepared(apart);
+    PngWriter writer = new PngWriter(inner, widthPixels, heightPixels);
+    group.shapes().forEach(writer::shape);
+    inner.dispose();
+    AffineTransform before = canvas.getTransform();
+    Composite composite = canvas.getComposite();
+    canvas.setTransform(new AffineTransform());
+    float alpha = (float) Math.max(0, group.opacity());
+    canvas.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, alpha));
+    canvas.drawImage(apart, 0, 0, null);
+    canvas.setTransform(before);
+    canvas.setComposite(composite);
+  }
+
+  private void stamps(Shape.Stamps stamps) {
     AffineTransform before = canvas.getTransform();
     for (int[] place : stamps.places()) {
       canvas.translate(place[0] / 10.0, place[1] / 10.0);
-      stamps.mark().paths().forEach(path -> shape(path, opacity));
+      stamps.mark().paths().forEach(this::shape);
       canvas.setTransform(before);
     }
   }
 
-  private void fillAndDraw(java.awt.Shape area, Style style, double opacity) {
+  private void fillAndDraw(java.awt.Shape area, Style style) {
     Composite before = canvas.getComposite();
-    float alpha = (float) Math.max(0, Math.min(1, opacity * style.opacity()));
+    float alpha = (float) Math.max(0, Math.min(1, style.opacity()));
     canvas.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, alpha));
     if (!style.fill().equals(Style.NONE)) {
       canvas.setColor(Color.decode(style.fill()));

@@ -23,6 +23,7 @@ public final class CrossSectionDrawing {
   private final String title;
   private final List<YearState> years;
   private final SpeciesLook look;
+  private final CutHeight cut;
   private final double panel;
   private final double scale;
   private final double discs;
@@ -32,6 +33,7 @@ public final class CrossSectionDrawing {
     this.title = title;
     this.years = years;
     this.look = look;
+    cut = new CutHeight(years);
     panel = (RIGHT - LEFT) / years.size();
     double thickest = 0.02;
     for (YearState year : years) {
@@ -52,13 +54,13 @@ public final class CrossSectionDrawing {
 
   private Scene scene() {
     shapes.add(Label.title(LEFT, 34, title));
-    String view = look.name() + ", trunk cut across at its weakest height, north up";
+    String view = look.name() + ", trunk cut across where it is weakest, north up";
     shapes.add(Label.quiet(LEFT, 60, view, Shape.Anchor.START));
     boolean[] shown = new boolean[SectionLegend.KINDS];
     for (int i = 0; i < years.size(); i++) {
       double x = LEFT + (i + 0.5) * panel;
       TreeState state = years.get(i).state();
-      List<Shape> disc = new CrossSectionPainter(state, x, TOP + discs / 2, scale).paint(shown);
+      List<Shape> disc = disc(state, x, shown);
       shapes.add(new Shape.Group(sentence(years.get(i)), 1, disc));
       below(years.get(i), x);
     }
@@ -80,8 +82,8 @@ public final class CrossSectionDrawing {
     double y = TOP + discs;
     shapes.add(Label.heading(x, y + 34, year.heading()));
     String where =
-        Words.oneDecimal(TrunkSectionDrawing.worstHeightM(state))
-            + " m up, radius "
+        heightWords(state)
+            + " up, radius "
             + Words.whole(100 * radiusM(state))
             + " cm";
     shapes.add(Label.quiet(x, y + 57, where, Shape.Anchor.MIDDLE));
@@ -89,39 +91,50 @@ public final class CrossSectionDrawing {
     shapes.add(Label.body(x, y + 101, strength(state), Shape.Anchor.MIDDLE));
   }
 
-  private static double radiusM(TreeState state) {
-    int station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, state.vitality.worstStation));
-    return Math.max(0, state.trunk.radiusM[station]);
+  private List<Shape> disc(TreeState state, double x, boolean[] shown) {
+    int station = cut.station(state);
+    return new CrossSectionPainter(state, station, x, TOP + discs / 2, scale).paint(shown);
   }
 
-  private static String wall(TreeState state) {
-    boolean sound = state.vitality.worstDecayAreaFraction <= 0;
-    return sound ? "sound" : "wall t/R " + Words.twoDecimals(state.vitality.worstWallRatio);
+  private double radiusM(TreeState state) {
+    return Math.max(0, state.trunk.radiusM[cut.station(state)]);
   }
 
-  private static String strength(TreeState state) {
-    return "strength lost " + Words.percent(state.vitality.worstStrengthLoss);
+  private String heightWords(TreeState state) {
+    return Words.oneDecimal(cut.station(state) * Trunk.STATION_STEP_M) + " m";
   }
 
-  private static String sentence(YearState year) {
+  private boolean sound(TreeState state) {
+    return state.sections.areaFraction[cut.station(state)] <= 0;
+  }
+
+  private String wall(TreeState state) {
+    double ratio = state.sections.wallRatio[cut.station(state)];
+    return sound(state) ? "sound" : "wall t/R " + Words.twoDecimals(ratio);
+  }
+
+  private String strength(TreeState state) {
+    double loss = state.sections.strengthLoss[cut.station(state)];
+    return sound(state) ? "" : "strength lost " + Words.percent(loss);
+  }
+
+  private String sentence(YearState year) {
     TreeState state = year.state();
-    return year.heading()
-        + ": at "
-        + Words.oneDecimal(TrunkSectionDrawing.worstHeightM(state))
-        + " m height, radius "
-        + Words.whole(100 * radiusM(state))
-        + " cm, "
-        + Words.percent(state.vitality.worstDecayAreaFraction)
-        + " of the section decayed, "
-        + wall(state)
-        + ", "
-        + strength(state)
-        + ".";
+    StringBuilder words = new StringBuilder(year.heading()).append(": at ");
+    words.append(heightWords(state)).append(" height, radius ");
+    words.append(Words.whole(100 * radiusM(state))).append(" cm, ");
+    if (!sound(state)) {
+      double decayed = state.sections.areaFraction[cut.station(state)];
+      words.append(Words.percent(decayed)).append(" of the section decayed, ");
+      words.append(wall(state)).append(", ").append(strength(state)).append('.');
+      return words.toString();
+    }
+    return words.append("sound.").toString();
   }
 
   private String description() {
     StringBuilder words = new StringBuilder("The trunk of a ").append(look.name());
-    words.append(" cut across at its weakest height, all years at one scale, north up.");
+    words.append(" cut across at its weakest decayed height, all years at one scale, north up.");
     years.forEach(year -> words.append(' ').append(sentence(year)));
     return words.toString();
   }

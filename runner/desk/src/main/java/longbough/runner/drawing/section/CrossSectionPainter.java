@@ -26,12 +26,12 @@ final class CrossSectionPainter {
   private final double y;
   private final double scale;
 
-  CrossSectionPainter(TreeState state, double x, double y, double scale) {
+  CrossSectionPainter(TreeState state, int station, double x, double y, double scale) {
     this.state = state;
     this.x = x;
     this.y = y;
     this.scale = scale;
-    station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, state.vitality.worstStation));
+    this.station = station;
     radiusM = Math.max(0, state.trunk.radiusM[station]);
   }
 
@@ -93,6 +93,7 @@ final class CrossSectionPainter {
   }
 
   private void barriers(List<Shape> onto, boolean[] shown) {
+    // A column shows in the station nearest to it, as in the state's sections.
     double height = station * Trunk.STATION_STEP_M;
     TrunkProfile profile = new TrunkProfile(state, 0, 0, 1, 1);
     Wounds wounds = state.wounds;
@@ -101,8 +102,8 @@ final class CrossSectionPainter {
           wounds.limb[wound] == Wounds.ON_TRUNK
               && !wounds.acrossStem[wound]
               && wounds.columnDepthM[wound] > 0
-              && height > profile.lowM(wound)
-              && height < profile.highM(wound);
+              && height > profile.lowM(wound) - Trunk.STATION_STEP_M / 2
+              && height < profile.highM(wound) + Trunk.STATION_STEP_M / 2;
       double bound = here ? profile.boundM(wound, height) : 0;
       if (bound > 0) {
         double half = Math.min(Math.PI, wounds.columnHalfWidthM[wound] / bound + 0.15);
