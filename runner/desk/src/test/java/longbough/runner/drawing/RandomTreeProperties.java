@@ -10,7 +10,6 @@ import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
-import longbough.model.state.Wounds;
 import longbough.runner.drawing.look.SpeciesLook;
 import longbough.runner.drawing.look.YearState;
 import longbough.runner.drawing.scene.Scene;
@@ -62,8 +61,9 @@ class RandomTreeProperties {
     for (int i = random.nextInt(12); i > 0; i--) {
       double width = 0.4 * random.nextDouble() + 1e-6;
       double at = 1.3 * heightM * random.nextDouble();
+      // -2 is a wound that is gone, -1 one on the trunk, the rest lie on limbs
       int wound = DrawingFixtures.wound(state, 0, at, 7 * random.nextDouble(), width, i);
-      state.wounds.limb[wound] = limbs > 0 && random.nextBoolean() ? limbs - 1 : Wounds.ON_TRUNK;
+      state.wounds.limb[wound] = random.nextInt(limbs + 2) - 2;
       state.wounds.acrossStem[wound] = random.nextBoolean();
     }
     topOrKill(state, random);

@@ -82,6 +82,7 @@ final class Clumps {
   }
 
   private double bell(int key, int draw) {
-    return 0.8 * Scatter.around(line.limb, key, draw) + 0.5 * Scatter.around(line.limb, key, draw + 40);
+    return 0.8 * Scatter.around(line.limb, key, draw)
+        + 0.5 * Scatter.around(line.limb, key, draw + 40);
   }
 }

@@ -90,8 +90,7 @@ public final class ElevationDrawing {
     boolean third = years.stream().anyMatch(year -> hasThirdLine(year.state()));
     double legendTop = groundY + WORDS_BELOW - (third ? 0 : 22);
     double height =
-        new ElevationLegend(years, marks, clusterM2, shown)
-            .paint(14, RIGHT, legendTop, shapes);
+        new ElevationLegend(years, marks, clusterM2, shown).paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);
   }

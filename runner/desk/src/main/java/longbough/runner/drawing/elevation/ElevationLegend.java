@@ -15,8 +15,7 @@ import longbough.runner.drawing.scene.Style;
 final class ElevationLegend {
   private final Legend legend = new Legend();
 
-  ElevationLegend(
-      List<YearState> years, FoliageMarks marks, double clusterM2, Shown shown) {
+  ElevationLegend(List<YearState> years, FoliageMarks marks, double clusterM2, Shown shown) {
     boolean leaves = years.stream().anyMatch(y -> y.state().limbs.leafAreaM2() > 0);
     boolean dead =
         years.stream()

@@ -53,7 +53,7 @@ final class WoundPainter {
 
   private boolean visible(int wound) {
     Wounds wounds = state.wounds;
-    if (wounds.acrossStem[wound]) {
+    if (wounds.acrossStem[wound] || wounds.limb[wound] == Wounds.GONE) {
       return false;
     }
     if (wounds.limb[wound] == Wounds.ON_TRUNK) {
@@ -79,13 +79,14 @@ final class WoundPainter {
     face(wound, view.x(spot.eastM()), view.y(spot.heightM()), 1, LEAST, onto);
   }
 
-  private void face(
-      int wound, double x, double y, double turned, double least, List<Shape> onto) {
+  private void face(int wound, double x, double y, double turned, double least, List<Shape> onto) {
     Wounds wounds = state.wounds;
     double wide = Math.max(least, view.scale() * wounds.faceWidthM[wound] / 2) * turned;
     double high = Math.max(least, view.scale() * wounds.faceHeightM[wound] / 2);
     if (wounds.open(wound)) {
-      onto.add(new Shape.Ellipse(x, y, wide + 0.4 * least, high + 0.4 * least, Style.fill(Palette.WOUNDWOOD)));
+      onto.add(
+          new Shape.Ellipse(
+              x, y, wide + 0.4 * least, high + 0.4 * least, Style.fill(Palette.WOUNDWOOD)));
       double openWide = Math.max(0.6 * least, view.scale() * wounds.openWidthM[wound] / 2) * turned;
       double openHigh = Math.max(0.6 * least, view.scale() * wounds.openHeightM[wound] / 2);
       Style style = Style.fill(Palette.OPEN_WOUND).edged(Palette.WOUND_EDGE, 0.8);

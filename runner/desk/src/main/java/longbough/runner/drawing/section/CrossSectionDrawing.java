@@ -81,11 +81,7 @@ public final class CrossSectionDrawing {
     TreeState state = year.state();
     double y = TOP + discs;
     shapes.add(Label.heading(x, y + 34, year.heading()));
-    String where =
-        heightWords(state)
-            + " up, radius "
-            + Words.whole(100 * radiusM(state))
-            + " cm";
+    String where = heightWords(state) + " up, radius " + Words.whole(100 * radiusM(state)) + " cm";
     shapes.add(Label.quiet(x, y + 57, where, Shape.Anchor.MIDDLE));
     shapes.add(Label.body(x, y + 79, wall(state), Shape.Anchor.MIDDLE));
     shapes.add(Label.body(x, y + 101, strength(state), Shape.Anchor.MIDDLE));
