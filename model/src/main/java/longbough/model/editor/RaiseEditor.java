@@ -29,12 +29,11 @@ final class RaiseEditor {
 
   private boolean wanted(Operation.Raise raise, int limb) {
     TreeState state = surgery.site.state;
-    boolean height = raise.toHeightM() > state.limbs.heightM[limb];
-    boolean ratio = state.liveCrownRatio() > raise.toLiveCrownRatio();
-    if (Double.isNaN(raise.toHeightM())) {
-      return ratio;
-    }
-    return height && (ratio || Double.isNaN(raise.toLiveCrownRatio()));
+    boolean byHeight = !Double.isNaN(raise.toHeightM());
+    boolean byRatio = !Double.isNaN(raise.toLiveCrownRatio());
+    return (byHeight || byRatio)
+        && !(byHeight && state.limbs.heightM[limb] >= raise.toHeightM())
+        && !(byRatio && state.liveCrownRatio() <= raise.toLiveCrownRatio());
   }
 
   private int lowest() {

@@ -62,11 +62,14 @@ public final class TreeState {
   public double heightM() {
     double top = trunk.heightM;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        top = Math.max(top, limbs.tipHeightM(limb));
-      }
-      if (sprouts.count[limb] > 0) {
-        top = Math.max(top, sproutBaseM(limb) + sprouts.lengthM[limb]);
+      boolean alive = limbs.alive(limb);
+      boolean sprouted = sprouts.count[limb] > 0;
+      if (alive || sprouted) {
+        double base = limbs.heightM[limb];
+        double rise = limbs.lengthM[limb] * Math.cos(limbs.insertionRad[limb]);
+        double shoots = base + sprouts.position[limb] * rise + sprouts.lengthM[limb];
+        top = Math.max(top, alive ? base + rise : base);
+        top = sprouted ? Math.max(top, shoots) : top;
       }
     }
     int topCohort = Sprouts.trunkCohort(trunk.heightM);

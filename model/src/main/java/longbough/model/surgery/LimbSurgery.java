@@ -83,15 +83,10 @@ public final class LimbSurgery {
 
   /** Takes a share of a limb's wood with the reserve in it; returns both, kg C. */
   double loseWood(int limb, double share) {
-    TreeState state = site.state;
-    double wood = state.limbs.woodKgC[limb] * share;
-    double reserve = 0;
-    if (state.limbs.alive(limb)) {
-      reserve = state.pools.reserveKgC * share
-          * ReserveShare.ofLimb(state, site.parameters.species(), limb);
-    }
-    state.limbs.woodKgC[limb] -= wood;
-    state.pools.reserveKgC -= reserve;
+    Limbs limbs = site.state.limbs;
+    double reserve = site.reserve.takeWithLimb(limb, share);
+    double wood = limbs.woodKgC[limb] * share;
+    limbs.woodKgC[limb] -= wood;
     return wood + reserve;
   }
 

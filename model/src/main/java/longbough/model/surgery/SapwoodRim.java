@@ -18,13 +18,12 @@ public final class SapwoodRim {
     return trunk.dbhM() / 2 * (1 - Math.sqrt(1 - share));
   }
 
-  /** Share of a section that is living wood, 0 to 1. */
-  public static double livingShare(Trunk trunk, double radiusM) {
-    double depth = depthM(trunk);
-    if (radiusM <= depth) {
+  /** Share of a section of radius r that is living wood under a rim of the given depth, 0 to 1. */
+  public static double livingShare(double depthM, double radiusM) {
+    if (radiusM <= depthM) {
       return 1;
     }
-    double core = 1 - depth / radiusM;
+    double core = 1 - depthM / radiusM;
     return 1 - core * core;
   }
 

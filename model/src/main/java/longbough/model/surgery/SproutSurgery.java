@@ -105,9 +105,7 @@ public final class SproutSurgery {
     double leaf = sprouts.leafKgC[cohort] * share;
     double wood = sprouts.woodKgC[cohort] * share;
     double area = sprouts.leafAreaM2[cohort] * share;
-    double reserve = site.state.pools.reserveKgC
-        * ReserveShare.ofSprouts(site.state, site.parameters.species(), wood);
-    site.state.pools.reserveKgC -= reserve;
+    double reserve = site.reserve.takeWithSprouts(wood);
     sprouts.leafKgC[cohort] -= leaf;
     sprouts.woodKgC[cohort] -= wood;
     sprouts.leafAreaM2[cohort] -= area;

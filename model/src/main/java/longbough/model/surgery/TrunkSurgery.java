@@ -25,7 +25,8 @@ public final class TrunkSurgery {
   }
 
   /**
-   * Cuts the trunk at a height below its top; limbs and sprouts above leave with it.
+   * Cuts the trunk at a height below its top; limbs and sprouts that stand above leave with it (those
+   * of the section that is cut through stay, to be headed).
    *
    * @param lateralLeads whether a lateral at the cut takes over from the leader
    */
@@ -63,8 +64,6 @@ public final class TrunkSurgery {
       sproutSurgery.loseAll(cohort);
       site.state.sprouts.budBank[cohort] = 0;
     }
-    // Shoots of the section that is cut through stand at its top: all of them reach above the cut.
-    sproutSurgery.loseAll(top);
   }
 
   private double loseWood(double heightM) {
@@ -79,11 +78,9 @@ public final class TrunkSurgery {
     double heartShare = core > 0 ? coreAbove / core : 0;
     double sapwood = pools.trunkSapwoodKgC * Math.min(1, Math.max(0, sapShare));
     double heartwood = pools.trunkHeartwoodKgC * Math.min(1, heartShare);
-    double reserve = pools.reserveKgC
-        * ReserveShare.ofSapwood(site.state, site.parameters.species(), sapwood);
+    double reserve = site.reserve.takeWithSapwood(sapwood);
     pools.trunkSapwoodKgC -= sapwood;
     pools.trunkHeartwoodKgC -= heartwood;
-    pools.reserveKgC -= reserve;
     return sapwood + heartwood + reserve;
   }
 

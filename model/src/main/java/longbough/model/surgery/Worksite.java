@@ -12,6 +12,7 @@ import longbough.model.state.TreeState;
 /** The tree that is being worked on, how the crew cuts, and what has been done so far. */
 public final class Worksite {
   public final OperationTally tally = new OperationTally();
+  final ReserveShare reserve = new ReserveShare();
   public YearContext context;
   public TreeState state;
   public ModelParameters parameters;
@@ -33,6 +34,7 @@ public final class Worksite {
   public void beginOperation() {
     inLeaf = state.leafAreaM2() > 0;
     tally.beginOperation(foliageM2());
+    reserve.begin(state, parameters.species());
   }
 
   /**
