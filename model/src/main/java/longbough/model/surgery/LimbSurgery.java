@@ -146,7 +146,7 @@ public final class LimbSurgery {
     PruningParameters p = site.pruning;
     if (cut == CutKind.HEADING) {
       stimulate(limb, p.stimulusHeading() * share);
-      sprouts.growBank(limb, p.bankGainHeading() * share);
+      sprouts.growBank(limb, p.bankGainHeading() * share * site.parameters.species().budBankPerLimb());
     } else {
       stimulate(limb, p.stimulusRemoval() * share);
     }

@@ -176,7 +176,7 @@ public final class Shortening {
       case TO_LATERAL -> limbSurgery.stimulate(limb, p.stimulusReduction());
       case HEADING -> {
         limbSurgery.stimulate(limb, p.stimulusHeading());
-        sprouts.growBank(limb, p.bankGainHeading());
+        sprouts.growBank(limb, p.bankGainHeading() * site.parameters.species().budBankPerLimb());
       }
       case SHEARING -> {
         limbSurgery.stimulate(limb, p.stimulusShear());

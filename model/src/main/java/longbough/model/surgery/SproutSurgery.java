@@ -23,16 +23,16 @@ public final class SproutSurgery {
    * @param numberShare share of the shoots
    * @param massShare share of their leaf and wood (less where the strongest are kept)
    * @param pegs whether pegs with axillary buds are left
-   * @param bankGain growth of the bank of latent buds per share of shoots taken
+   * @param budsPerShoot latent buds that each shoot taken leaves at its base
    */
-  public void take(int cohort, double numberShare, double massShare, boolean pegs, double bankGain) {
+  public void take(int cohort, double numberShare, double massShare, boolean pegs, double budsPerShoot) {
     Sprouts sprouts = site.state.sprouts;
     if (!(numberShare > 0) || !(sprouts.count[cohort] > 0)) {
       return;
     }
     double share = Math.min(1, numberShare);
     wound(cohort, share, pegs);
-    growBank(cohort, bankGain * share);
+    growBank(cohort, budsPerShoot * share * sprouts.count[cohort]);
     if (share == 1) {
       loseAll(cohort);
     } else {
@@ -54,7 +54,7 @@ public final class SproutSurgery {
       site.tally.count(number, diameter, Math.PI / 4 * diameter * diameter);
       loseMass(cohort, 1 - keptLength);
       sprouts.lengthM[cohort] *= keptLength;
-      growBank(cohort, gain * (1 - keptLength));
+      growBank(cohort, gain * (1 - keptLength) * sprouts.count[cohort]);
     }
   }
 
@@ -65,7 +65,12 @@ public final class SproutSurgery {
       if (sprouts.count[cohort] > 0) {
         double base = baseHeightM(cohort);
         if (base + sprouts.lengthM[cohort] > heightM) {
-          head(cohort, (heightM - base) / sprouts.lengthM[cohort]);
+          double kept = Math.max(0, (heightM - base) / sprouts.lengthM[cohort]);
+          head(cohort, kept);
+          if (cohort < Limbs.MAX) {
+            double[] stimulus = site.state.limbs.headingStimulus;
+            stimulus[cohort] = Math.max(stimulus[cohort], site.pruning.stimulusHeading() * (1 - kept));
+          }
         }
       }
     }
@@ -80,13 +85,13 @@ public final class SproutSurgery {
     }
   }
 
-  /** Lets a bank of buds grow by a share, up to its ceiling (logistic). */
-  void growBank(int cohort, double gain) {
+  /** Adds buds to a bank: B' = B + b (1 - B / ceiling), so that a full knuckle takes no more. */
+  void growBank(int cohort, double buds) {
     Sprouts sprouts = site.state.sprouts;
     double ceiling = site.pruning.bankCeiling() * site.parameters.species().budBankPerLimb();
     double bank = sprouts.budBank[cohort];
-    if (gain > 0 && bank < ceiling) {
-      sprouts.budBank[cohort] = Math.min(ceiling, bank + gain * bank * (1 - bank / ceiling));
+    if (buds > 0 && bank < ceiling) {
+      sprouts.budBank[cohort] = Math.min(ceiling, bank + buds * (1 - bank / ceiling));
     }
   }
 
