@@ -11,8 +11,8 @@ import longbough.model.state.Wounds;
  * Decay spreads from each wound at its own rate along, into and round the wood that stood when it was
  * made (compartmentalization of decay in trees, CODIT).
  *
- * <p>Each extent L (m) moves towards a limit L∞ by dL/dt = (L∞ - L) / τ while the sapwood reacts, and
- * creeps on by h (1 - durability) (m a year) once heartwood is reached:
+ * <p>Each extent L (m) moves towards a limit L∞ by dL/dt = (L∞ - L) / τ while the sapwood reacts
+ * (some ten years; an older wound met for the first time makes up for its years), and creeps on by h (1 - durability) (m a year) once heartwood is reached:
  *
  * <pre>
  * L∞(axial)      = face/2 + d (b + a · S)          a by species class, b dieback at the rim
@@ -24,11 +24,10 @@ import longbough.model.state.Wounds;
  * with d cut diameter (for a flush cut its wider face, m), d1 the species' size limit (m), q branch over
  * parent diameter, q1 its limit, f reserve over its ceiling: the reaction zone is paid from the reserve.
  * Depth never passes the radius at wounding (wall 4, the barrier zone); a collar cut within both limits
- * stays in the branch core; a closed wound's column nearly stops; a cut across the stem decays
+ * (a stub: within a share of them) stays in the branch core; a closed wound's column nearly stops; a cut across the stem decays
  * downwards over the section.
  */
 public final class Compartmentalization implements Process {
-  private static final byte COLLAR = (byte) Placement.COLLAR.ordinal();
   private static final byte FLUSH = (byte) Placement.FLUSH.ordinal();
   private static final byte STUB = (byte) Placement.STUB.ordinal();
 
@@ -77,18 +76,22 @@ public final class Compartmentalization implements Process {
       wounds.confined[w] = true;
       return;
     }
+    int age = Math.max(0, context.state.year - wounds.year[w]);
+    double years = wounds.columnDownM[w] > 0 ? 1 : Math.max(1, Math.min(age, p.reactionYears()));
     start(wounds, w, p);
-    if (heldInCore(wounds, w, species, reserve)) {
-      growInCore(wounds, w, p, approach);
+    double yearly = years == 1 ? approach : 1 - StrictMath.exp(-years / p.saturationYears());
+    if (heldInCore(wounds, w, p, species, reserve)) {
+      growInCore(wounds, w, p, yearly);
       return;
     }
     double d = decayingDiameterM(wounds, w);
     double reach = d * p.axialPerCut(species.compartmentClass()) * severity(wounds, w, d, p, species, reserve);
     double speed = wounds.open(w) ? 1 : p.closedFactor();
     boolean inHeart = inHeartwood(wounds, w, heartShare);
-    double creep = inHeart ? speed * (1 - species.heartwoodDurability()) : 0;
-    grow(context, w, reach, d, approach * speed, creep);
-    wounds.confined[w] = !wounds.open(w) && !inHeart && reached(wounds, w, reach, d, p);
+    double creep = inHeart ? years * speed * (1 - species.heartwoodDurability()) : 0;
+    boolean reacting = age <= p.reactionYears() || years > 1;
+    grow(context, w, reach, d, reacting ? yearly * speed : 0, creep);
+    wounds.confined[w] = !inHeart && age >= p.reactionYears();
   }
 
   // Dieback at the rim and drying of the face: what every wound has from its first year.
@@ -105,20 +108,20 @@ public final class Compartmentalization implements Process {
 
   // The branch core is as wide as the branch; without a branch the wound is as wide as its face.
   private static double startHalfWidthM(Wounds wounds, int w) {
-    double width = wounds.placement[w] == COLLAR && wounds.cutDiameterM[w] > 0
+    double width = wounds.placement[w] != FLUSH && wounds.cutDiameterM[w] > 0
         ? wounds.cutDiameterM[w]
         : wounds.faceWidthM[w];
     return Math.min(Math.PI * wounds.parentRadiusM[w], width / 2);
   }
 
-  /** A collar cut within the size and ratio limits, on a tree that can pay for its walls. */
-  static boolean heldInCore(Wounds wounds, int w, SpeciesParameters species, double reserve) {
-    return wounds.placement[w] == COLLAR
-        && !wounds.acrossStem[w]
-        && wounds.cutDiameterM[w] > 0
+  /** A cut within the size and ratio limits, not flush, on a tree that can pay for its walls. */
+  static boolean heldInCore(Wounds wounds, int w, DecayParameters p, SpeciesParameters species, double reserve) {
+    double d = wounds.cutDiameterM[w];
+    double held = wounds.placement[w] == STUB ? reserve * p.stubCoreShare() : reserve;
+    return d > 0
         && BranchCore.confines(wounds, w)
-        && wounds.cutDiameterM[w] <= species.cutLimitM() * reserve
-        && wounds.cutDiameterM[w] <= 2 * wounds.parentRadiusM[w] * species.branchParentRatioLimit() * reserve;
+        && d <= species.cutLimitM() * held
+        && d <= 2 * wounds.parentRadiusM[w] * species.branchParentRatioLimit() * held;
   }
 
   private static void growInCore(Wounds wounds, int w, DecayParameters p, double approach) {
@@ -191,12 +194,6 @@ public final class Compartmentalization implements Process {
     return limb == Wounds.ON_TRUNK
         ? context.state.trunk.heightM
         : context.state.wounds.heightM[w] + context.state.limbs.lengthM[limb];
-  }
-
-  private static boolean reached(Wounds wounds, int w, double reach, double d, DecayParameters p) {
-    return wounds.columnDownM[w] >= REACHED * Math.min(
-        wounds.limb[w] == Wounds.ON_TRUNK ? wounds.heightM[w] : Double.MAX_VALUE,
-        wounds.faceHeightM[w] / 2 + d * p.startAxialPerCut() + reach);
   }
 
   private static double towards(double value, double limit, double approach) {

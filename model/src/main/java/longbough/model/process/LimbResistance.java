@@ -16,7 +16,8 @@ import longbough.model.state.Wounds;
  * <p>Moment at the base M = q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull on a long
  * lever. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
  * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
- * codominant fork, less where its bark is included (S09, S10), and for a sprout j0 + (1 - j0) t / (t + t1),
+ * codominant fork (branch over trunk diameter above a limit), less where its bark is included (S09, S10;
+ * where nobody has looked, by the species' share of forks with included bark), and for a sprout j0 + (1 - j0) t / (t + t1),
  * t its age (years), because a sprout starts in the outermost ring. Where sprouts sit on
  * decayed trunk, j falls with the decayed share of its section; below a heading cut of a limb by the cube
  * of the decayed share of its radius. A sprout's base follows from its wood as a slender
@@ -32,7 +33,7 @@ public final class LimbResistance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("branchtests", "smiley2003", "hazeltests");
+    return List.of("branchtests", "smiley2003", "dahle2022", "hazeltests");
   }
 
   @Override
@@ -115,8 +116,13 @@ public final class LimbResistance implements Process {
   private static double union(YearContext context, int limb) {
     StrengthParameters p = context.parameters.strength();
     Limbs limbs = context.state.limbs;
-    double union = limbs.codominant[limb] ? p.codominantFactor() : 1;
-    return limbs.includedBark[limb] ? union * p.includedBarkFactor() : union;
+    double trunkM = 2 * context.state.trunk.radiusAtM(limbs.heightM[limb]);
+    boolean fork = limbs.codominant[limb] || limbs.baseDiameterM[limb] > p.codominantRatio() * trunkM;
+    double included = fork ? context.parameters.species().unionWeakness() : 0;
+    if (limbs.includedBark[limb]) {
+      included = 1;
+    }
+    return (fork ? p.codominantFactor() : 1) * (1 - included * (1 - p.includedBarkFactor()));
   }
 
   private static double weakestSprout(YearContext context, double least) {

@@ -16,8 +16,8 @@ import longbough.model.state.Wounds;
  * <p>A column is a spindle: at distance z of its reach L its extents are those at the wound times
  * √(1 - (z/L)²). In sapwood its section is half an ellipse, depth h √(1 - (δ/β)²) at the angle δ from the
  * wound's bearing, β = half width / barrier radius; in heartwood a disc that touches the sapwood on the
- * wound's side and grows with depth until it fills the heartwood; where the half width goes all round,
- * a centred disc. Nothing lies outside the barrier radius: the radius at wounding, carried up the
+ * wound's side and grows with depth until it fills the heartwood; where the column goes all round
+ * and to the pith, a centred disc. Nothing lies outside the barrier radius: the radius at wounding, carried up the
  * trunk by taper and never widened below the wound. Lengths m, angles rad. Columns of one sector are
  * joined to one span, wood between them included. A column held in the core of a removed branch is no
  * trunk decay and is left out. Shape after Shigo (1983); the spindle is our assumption.
@@ -26,8 +26,9 @@ public final class TrunkSections implements Process {
   private static final SectorGrid GRID = SectorGrid.STANDARD;
   private static final int SECTORS = Sections.SECTORS;
   private static final double WIDTH = GRID.widthRad();
-  private static final int YOUNG_YEARS = 5;
+  private static final int YOUNG_YEARS = 8;
   private static final int TURNS = 3;
+  private static final double WHOLE_DEPTH = 1 - 1e-9;
   private static final double ALL_ROUND = Math.PI * (1 - 1e-9);
 
   @Override
@@ -67,7 +68,8 @@ public final class TrunkSections implements Process {
   // Columns never shrink, so that what has been drawn stays right; old ones creep and are drawn again
   // in turn, which saves most of the work.
   private static boolean due(TreeState state, int w) {
-    return state.year <= 1 || state.year - state.wounds.year[w] < YOUNG_YEARS || (state.year + w) % TURNS == 0;
+    boolean fast = state.wounds.acrossStem[w] || state.year - state.wounds.year[w] < YOUNG_YEARS;
+    return fast || state.year <= 1 || (state.year + w) % TURNS == 0;
   }
 
   // Wood that grows above a topped trunk later is sound; faces that have closed are no longer open.
@@ -118,16 +120,19 @@ public final class TrunkSections implements Process {
       return;
     }
     sections.decayed[s] = true;
-    if (wounds.acrossStem[w] || beta >= ALL_ROUND) {
+    boolean whole = beta >= ALL_ROUND && wounds.columnDepthM[w] >= WHOLE_DEPTH * wounds.parentRadiusM[w];
+    if (wounds.acrossStem[w] || whole) {
       centredDisc(sections, s * SECTORS, depth);
-    } else {
-      wedge(sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
-      double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
-      double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
-      if (depth > sapwood && heart > 0) {
-        int k = GRID.nearest(wounds.azimuthRad[w]);
-        eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
-      }
+    }
+    if (wounds.acrossStem[w]) {
+      return;
+    }
+    wedge(sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
+    double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
+    double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
+    if (depth > sapwood && heart > 0) {
+      int k = GRID.nearest(wounds.azimuthRad[w]);
+      eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
     }
   }
 
@@ -205,7 +210,10 @@ public final class TrunkSections implements Process {
       if (Math.abs(j * WIDTH - off) <= half) {
         int i = from + (centre + j + SECTORS) % SECTORS;
         sections.open[i] = true;
-        join(sections, i, bound, bound);
+        if (sections.decayOuterM[i] <= sections.decayInnerM[i]) {
+          sections.decayInnerM[i] = bound;
+          sections.decayOuterM[i] = bound;
+        }
       }
     }
   }

@@ -192,6 +192,31 @@ class CompartmentalizationTest {
     assertThat(context.state.sections.areaFraction[16]).isBetween(0.85 * share * share, share * share + 1e-9);
   }
 
+  // Wound check D02: Shigo A.L., Larson E.vH. 1969. Res. Pap. NE-127: the core of a small dead branch.
+  @Test
+  void smallStubIsWalledOffAndOldWoundsMakeUpForTheirYears() {
+    assertThat(trunkDecayAfter(TestTrunks.of(TestTrunks.STRONG), Placement.STUB, 0.02)).isZero();
+    YearContext lived = TestTrunks.of(TestTrunks.WEAK);
+    int a = TestTrunks.cut(lived, Placement.FLUSH, 0.1);
+    lived.state.trunk.sapwoodShare = 1;
+    TestTrunks.years(lived, 10, 0);
+    YearContext met = TestTrunks.of(TestTrunks.WEAK);
+    int b = TestTrunks.cut(met, Placement.FLUSH, 0.1);
+    met.state.trunk.sapwoodShare = 1;
+    met.state.wounds.year[b] = -10;
+    TestTrunks.years(met, 1, 0);
+    assertThat(met.state.wounds.columnDownM[b])
+        .isEqualTo(lived.state.wounds.columnDownM[a], within(0.1 * lived.state.wounds.columnDownM[a]));
+  }
+
+  // Wound check D26: University of Florida extension page on pruning cuts: above about 15 cm stem decay
+  // becomes usual.
+  @ParameterizedTest
+  @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG, "quercus-robur"})
+  void largeCollarCutsReachTheTrunk(String species) {
+    assertThat(trunkDecayAfter(TestTrunks.of(species), Placement.COLLAR, 0.16)).isPositive();
+  }
+
   // A known cavity: all round, as deep as the barrier radius, is a centred hollow with that wall.
   @Test
   void cavityAllRoundIsACentredHollow() {

@@ -104,6 +104,42 @@ class DecayProperties {
     });
   }
 
+  // Old columns are drawn in turn: the picture lags behind a fresh one by two years at most.
+  @Property(tries = 100, seed = "20260101")
+  void drawingInTurnLagsByTwoYearsAtMost(@ForAll("histories") RandomHistory history) {
+    double[] twoYearsAgo = new double[Trunk.MAX_STATIONS];
+    play(history, (state, year) -> {
+      if (year == 27) {
+        TreeState drawn = drawnAnew(state, history.species());
+        for (int s = 0; s < state.trunk.stations; s++) {
+          twoYearsAgo[s] = decayedM2(drawn, s);
+        }
+      } else if (year == 29) {
+        TreeState drawn = drawnAnew(state, history.species());
+        for (int s = 0; s < state.trunk.stations; s++) {
+          assertThat(decayedM2(state, s)).isBetween(twoYearsAgo[s] - 1e-6, decayedM2(drawn, s) + 1e-6);
+        }
+      }
+    });
+  }
+
+  private static TreeState drawnAnew(TreeState state, String species) {
+    YearContext fresh = TestTrunks.of(species);
+    fresh.state.copyFrom(state);
+    java.util.Arrays.fill(fresh.state.sections.decayInnerM, 0);
+    java.util.Arrays.fill(fresh.state.sections.decayOuterM, 0);
+    java.util.Arrays.fill(fresh.state.sections.decayed, false);
+    fresh.state.year = 1;
+    new TrunkSections().run(fresh);
+    new TrunkStrength().run(fresh);
+    return fresh.state;
+  }
+
+  private static double decayedM2(TreeState state, int station) {
+    double radius = state.trunk.radiusM[station];
+    return state.sections.areaFraction[station] * Math.PI * radius * radius;
+  }
+
   private interface Check {
     void after(TreeState state, int year);
   }
