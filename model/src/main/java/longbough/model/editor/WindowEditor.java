@@ -48,7 +48,7 @@ final class WindowEditor {
   private double zoneHeightM(int limb, int zone) {
     Limbs limbs = surgery.site.state.limbs;
     double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
-    return limbs.heightM[limb] + surgery.limbs.zonePosition(zone) * rise;
+    return limbs.heightM[limb] + Limbs.zonePosition(zone) * rise;
   }
 
   private static boolean inBand(Operation.OpenWindow window, double heightM) {

@@ -7,9 +7,6 @@ import longbough.shared.source.ParameterTable;
  * parameters/pruning.csv}, the faces of cuts in {@code parameters/wound.csv}.
  */
 public record PruningParameters(
-    double zonePositionInner,
-    double zonePositionMiddle,
-    double zonePositionOuter,
     double lateralRatioInner,
     double lateralRatioMiddle,
     double lateralRatioOuter,
@@ -35,16 +32,12 @@ public record PruningParameters(
     double leaderSproutAgeYears,
     double twigDiameterM,
     double leastWoundM,
-    double woodCarbonShare,
     double faceCollarRatio,
     double faceFlushRatio,
     double faceFlushAlongRatio) {
 
   static PruningParameters of(ParameterTable table) {
     return new PruningParameters(
-        table.value("pruning.zone_position_inner"),
-        table.value("pruning.zone_position_middle"),
-        table.value("pruning.zone_position_outer"),
         table.value("pruning.lateral_ratio_inner"),
         table.value("pruning.lateral_ratio_middle"),
         table.value("pruning.lateral_ratio_outer"),
@@ -70,7 +63,6 @@ public record PruningParameters(
         table.value("pruning.leader_sprout_age_years"),
         table.value("pruning.twig_diameter_m"),
         table.value("pruning.least_wound_m"),
-        table.value("pruning.wood_carbon_share"),
         table.value("wound.face_collar_ratio"),
         table.value("wound.face_flush_ratio"),
         table.value("wound.face_flush_along_ratio"));

@@ -109,7 +109,7 @@ public final class LimbSurgery {
       double part = Math.min(1, taken[z]) * site.foliageM2(limb * Limbs.ZONES + z);
       removed += part;
       ratio += part * lateralRatio(z);
-      position += part * zonePosition(z);
+      position += part * Limbs.zonePosition(z);
     }
     if (!(removed > 0)) {
       return;
@@ -209,12 +209,5 @@ public final class LimbSurgery {
     PruningParameters p = site.pruning;
     return zone == Limbs.INNER ? p.lateralRatioInner()
         : zone == Limbs.MIDDLE ? p.lateralRatioMiddle() : p.lateralRatioOuter();
-  }
-
-  /** Middle of a zone's foliage along its limb, 0 at the trunk to 1 at the end. */
-  public double zonePosition(int zone) {
-    PruningParameters p = site.pruning;
-    return zone == Limbs.INNER ? p.zonePositionInner()
-        : zone == Limbs.MIDDLE ? p.zonePositionMiddle() : p.zonePositionOuter();
   }
 }

@@ -1,5 +1,6 @@
 package longbough.model.surgery;
 
+import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
@@ -12,27 +13,33 @@ import longbough.model.state.TreeState;
  * <pre>R_part = R c_part W_part / (c_b sum W_limb + c_s W_stem + c_r W_root)</pre>
  *
  * R reserve (kg C); c largest concentration in branch, stem and root (kg per kg); W living wood (kg C):
- * of living limbs the share of {@link SapwoodRim}, of sprouts all, of the stem the sapwood, of coarse
- * roots the sapwood's share, of fine roots all. Taking parts away leaves the concentration in the rest
- * as it was, so that the quotient is formed once an operation. Source: concentrations by organ as in
- * the species files; that all organs are filled to the same degree is an assumption.
+ * of living limbs the living share of branches, of sprouts all, of the stem the sapwood, of coarse roots
+ * their living share. These are the weights of the reserve's ceiling, so that a cut leaves the reserve
+ * over its ceiling as it was. Taking parts away leaves the concentration in the rest unchanged, hence the
+ * quotient is formed once an operation. Source: concentrations by organ as in the species files; that all
+ * organs are filled to the same degree is an assumption.
  */
 public final class ReserveShare {
   private TreeState state;
   private SpeciesParameters species;
+  private double branchLivingShare;
   private double reservePerWeight;
 
   /** Takes the tree as it stands before an operation. */
-  void begin(TreeState tree, SpeciesParameters traits) {
+  void begin(TreeState tree, ModelParameters parameters) {
     state = tree;
-    species = traits;
-    double total = totalWeight();
+    species = parameters.species();
+    branchLivingShare = parameters.reserve().branchLivingShare();
+    double rootLiving = Math.max(parameters.reserve().rootLivingShare(), tree.trunk.sapwoodShare);
+    double total = totalWeight(rootLiving);
     reservePerWeight = total > 0 ? state.pools.reserveKgC / total : 0;
   }
 
   /** Takes the reserve in a share of a living limb's wood out of the tree; returns it, kg C. */
   double takeWithLimb(int limb, double share) {
-    return state.limbs.alive(limb) ? take(share * limbWeight(limb)) : 0;
+    return state.limbs.alive(limb)
+        ? take(share * species.reserveBranchMax() * branchLivingShare * state.limbs.woodKgC[limb])
+        : 0;
   }
 
   /** Takes the reserve in a mass of sprout wood out of the tree; returns it, kg C. */
@@ -51,27 +58,18 @@ public final class ReserveShare {
     return taken;
   }
 
-  private double totalWeight() {
-    double depth = SapwoodRim.depthM(state.trunk);
-    double branches = 0;
-    for (int limb = 0; limb < state.limbs.count; limb++) {
-      branches += state.limbs.alive(limb) ? livingKgC(limb, depth) : 0;
-    }
-    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      branches += state.sprouts.woodKgC[cohort];
-    }
-    double roots = state.pools.fineRootKgC + state.trunk.sapwoodShare * state.pools.coarseRootKgC;
-    return species.reserveBranchMax() * branches
-        + species.reserveStemMax() * state.pools.trunkSapwoodKgC
-        + species.reserveRootMax() * roots;
-  }
-
-  private double limbWeight(int limb) {
-    return species.reserveBranchMax() * livingKgC(limb, SapwoodRim.depthM(state.trunk));
-  }
-
-  private double livingKgC(int limb, double depthM) {
+  private double totalWeight(double rootLivingShare) {
     Limbs limbs = state.limbs;
-    return limbs.woodKgC[limb] * SapwoodRim.livingShare(depthM, limbs.baseDiameterM[limb] / 2);
+    double branches = 0;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      branches += limbs.alive(limb) ? limbs.woodKgC[limb] : 0;
+    }
+    double sprouts = 0;
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      sprouts += state.sprouts.woodKgC[cohort];
+    }
+    return species.reserveBranchMax() * (branchLivingShare * branches + sprouts)
+        + species.reserveStemMax() * state.pools.trunkSapwoodKgC
+        + species.reserveRootMax() * rootLivingShare * state.pools.coarseRootKgC;
   }
 }

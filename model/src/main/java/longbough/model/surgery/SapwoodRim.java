@@ -4,9 +4,8 @@ import longbough.model.state.Trunk;
 
 /**
  * Sapwood as a rim of even depth, in trunk and limbs alike: depth t = R (1 - sqrt(1 - s)), R trunk
- * radius at breast height (m), s share of that section which is sapwood. A part of radius r is then
- * living over the share 1 - (1 - t/r)^2 of its section, all of it where r is at most t. Source:
- * geometry; that the depth is even along tree and limbs is an assumption.
+ * radius at breast height (m), s share of that section which is sapwood. Source: geometry; that the
+ * depth is even along tree and limbs is an assumption.
  */
 public final class SapwoodRim {
 
@@ -16,15 +15,6 @@ public final class SapwoodRim {
   public static double depthM(Trunk trunk) {
     double share = Math.min(1, Math.max(0, trunk.sapwoodShare));
     return trunk.dbhM() / 2 * (1 - Math.sqrt(1 - share));
-  }
-
-  /** Share of a section of radius r that is living wood under a rim of the given depth, 0 to 1. */
-  public static double livingShare(double depthM, double radiusM) {
-    if (radiusM <= depthM) {
-      return 1;
-    }
-    double core = 1 - depthM / radiusM;
-    return 1 - core * core;
   }
 
   /** Whether a cut across a part of this radius lays heartwood open. */

@@ -6,12 +6,12 @@ import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
 
 /**
- * Shortens limbs. A limb is a cone of base diameter D with its foliage spread evenly within each third
+ * Shortens limbs. A limb is a cone of base diameter D with its foliage spread evenly within each zone
  * of its length. Cutting the share c of the length off leaves the cut surface c D at the axis, takes
  * c^3 of the axis' wood, the foliage beyond the cut, and the side wood in proportion to that foliage;
- * what is left is shared out anew over thirds of the shorter limb. By the pipe model n = ceil(s / c^2)
+ * what is left is shared out anew over the zones of the shorter limb. By the pipe model n = ceil(s / c^2)
  * cuts of diameter D sqrt(s / n) carry the share s of foliage removed. Source: geometry of a cone and
- * the pipe model; the even spread within thirds is an assumption.
+ * the pipe model; the even spread within zones is an assumption.
  */
 public final class Shortening {
   private static final double WHOLE = 0.95;
@@ -83,8 +83,8 @@ public final class Shortening {
 
   private double lateralRatioAt(double position) {
     for (int z = Limbs.MIDDLE; z < Limbs.ZONES; z++) {
-      double from = limbSurgery.zonePosition(z - 1);
-      double to = limbSurgery.zonePosition(z);
+      double from = Limbs.zonePosition(z - 1);
+      double to = Limbs.zonePosition(z);
       if (position <= to) {
         double step = Math.max(0, (position - from) / (to - from));
         return limbSurgery.lateralRatio(z - 1)
@@ -104,7 +104,9 @@ public final class Shortening {
 
   /** Share of a zone's length that lies beyond a position. */
   private static double beyond(int zone, double position) {
-    return Math.min(1, Math.max(0, zone + 1 - position * Limbs.ZONES));
+    double start = Limbs.zoneStart(zone);
+    double end = Limbs.zoneStart(zone + 1);
+    return Math.min(1, Math.max(0, (end - position) / (end - start)));
   }
 
   private void woundTip(int limb, double share, double foliageShare, Style style) {
@@ -133,7 +135,7 @@ public final class Shortening {
     site.state.sprouts.budBank[limb] *= 1 - share;
   }
 
-  /** Shares leaves and buds out over thirds of the shorter limb; returns the leaf carbon cut off. */
+  /** Shares leaves and buds out over the zones of the shorter limb; returns the leaf carbon cut off. */
   private double shareOutAnew(int limb, double share) {
     Limbs limbs = site.state.limbs;
     int first = limb * Limbs.ZONES;
@@ -154,11 +156,14 @@ public final class Shortening {
 
   private void spread(double[] values, int first, double share) {
     for (int z = 0; z < Limbs.ZONES; z++) {
-      double from = (1 - share) * z;
-      double to = (1 - share) * (z + 1);
+      double from = (1 - share) * Limbs.zoneStart(z);
+      double to = (1 - share) * Limbs.zoneStart(z + 1);
       part[z] = 0;
       for (int old = 0; old < Limbs.ZONES; old++) {
-        part[z] += values[first + old] * Math.max(0, Math.min(to, old + 1) - Math.max(from, old));
+        double start = Limbs.zoneStart(old);
+        double end = Limbs.zoneStart(old + 1);
+        double common = Math.max(0, Math.min(to, end) - Math.max(from, start));
+        part[z] += values[first + old] * common / (end - start);
       }
     }
     System.arraycopy(part, 0, values, first, Limbs.ZONES);
@@ -182,7 +187,7 @@ public final class Shortening {
         limbSurgery.stimulate(limb, p.stimulusShear());
         int outer = limb * Limbs.ZONES + Limbs.OUTER;
         double fullness = limbs.budFullness[outer];
-        double gain = p.shearBudGain() * Math.min(1, share * Limbs.ZONES);
+        double gain = p.shearBudGain() * Math.min(1, share / (1 - Limbs.zoneStart(Limbs.OUTER)));
         limbs.budFullness[outer] = fullness + (1 - fullness) * gain;
       }
     }

@@ -136,7 +136,7 @@ public final class SproutSurgery {
   /** Diameter at the base of a cohort's mean shoot taken as a cone, d = sqrt(12 V / (pi L)), m. */
   double shootDiameterM(int cohort) {
     Sprouts sprouts = site.state.sprouts;
-    double massKg = sprouts.woodKgC[cohort] / sprouts.count[cohort] / site.pruning.woodCarbonShare();
+    double massKg = sprouts.woodKgC[cohort] / sprouts.count[cohort] / site.parameters.carbon().woodCarbon();
     double volumeM3 = massKg / site.parameters.species().woodDensityKgM3();
     double length = Math.max(LEAST_LENGTH_M, sprouts.lengthM[cohort]);
     return Math.sqrt(12 * volumeM3 / (Math.PI * length));

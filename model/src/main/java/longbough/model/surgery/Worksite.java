@@ -34,7 +34,7 @@ public final class Worksite {
   public void beginOperation() {
     inLeaf = state.leafAreaM2() > 0;
     tally.beginOperation(foliageM2());
-    reserve.begin(state, parameters.species());
+    reserve.begin(state, parameters);
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
+import longbough.model.process.ReserveCeiling;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.TreeState;
 import longbough.shared.source.ParameterLibrary;
@@ -14,11 +15,12 @@ import org.junit.jupiter.api.Test;
 
 class ReserveShareTest {
 
-  private static final SpeciesParameters LIME = lime();
+  private static final ModelParameters ALL = lime();
+  private static final SpeciesParameters LIME = ALL.species();
 
-  private static SpeciesParameters lime() {
+  private static ModelParameters lime() {
     SpeciesTraits traits = SpeciesLibrary.load().get("tilia-cordata");
-    return ModelParameters.of(traits, ParameterLibrary.general().with(traits.numbers())).species();
+    return ModelParameters.of(traits, ParameterLibrary.general().with(traits.numbers()));
   }
 
   /** Two limbs of 6 kg, 100 kg of sapwood, 40 kg of coarse and 2 kg of fine roots, sapwood throughout. */
@@ -43,15 +45,15 @@ class ReserveShareTest {
 
   private static ReserveShare begin(TreeState state) {
     ReserveShare share = new ReserveShare();
-    share.begin(state, LIME);
+    share.begin(state, ALL);
     return share;
   }
 
   @Test
   void aLimbTakesWhatItsLivingWoodHolds() {
     TreeState state = tree();
-    double branch = LIME.reserveBranchMax() * 6;
-    double rest = LIME.reserveStemMax() * 100 + LIME.reserveRootMax() * 42;
+    double branch = LIME.reserveBranchMax() * ALL.reserve().branchLivingShare() * 6;
+    double rest = LIME.reserveStemMax() * 100 + LIME.reserveRootMax() * 40;
     double expected = 5 * branch / (2 * branch + rest);
     assertThat(begin(state).takeWithLimb(0, 1)).isCloseTo(expected, within(1e-12));
     assertThat(state.pools.reserveKgC).isCloseTo(5 - expected, within(1e-12));
@@ -92,15 +94,26 @@ class ReserveShareTest {
   }
 
   @Test
-  void heartwoodOfALimbHoldsNone() {
-    TreeState all = tree();
+  void aCutLeavesTheReserveOverItsCeilingAsItWas() {
+    TreeState state = tree();
+    ReserveCeiling.set(state, ALL);
+    double before = state.pools.reserveKgC / state.pools.reserveCeilingKgC;
+    ReserveShare share = begin(state);
+    share.takeWithLimb(0, 1);
+    state.limbs.clear(0);
+    share.takeWithSapwood(20);
+    state.pools.trunkSapwoodKgC -= 20;
+    ReserveCeiling.set(state, ALL);
+    assertThat(state.pools.reserveKgC / state.pools.reserveCeilingKgC).isCloseTo(before, within(1e-12));
+  }
+
+  @Test
+  void heartwoodIsReachedBeyondTheDepthOfTheSapwood() {
     TreeState thin = tree();
     thin.trunk.sapwoodShare = 0.19; // a rim of a tenth of 20 cm
     assertThat(SapwoodRim.depthM(thin.trunk)).isCloseTo(0.02, within(1e-12));
-    // limb radius 4 cm: living over 1 - (1 - 2/4)^2
-    assertThat(SapwoodRim.livingShare(0.02, 0.04)).isCloseTo(0.75, within(1e-12));
-    assertThat(SapwoodRim.livingShare(0.02, 0.02)).isEqualTo(1);
-    assertThat(SapwoodRim.reachesHeartwood(thin.trunk, 0.04)).isTrue();
-    assertThat(SapwoodRim.reachesHeartwood(all.trunk, 0.04)).isFalse();
+    assertThat(SapwoodRim.reachesHeartwood(thin.trunk, 0.021)).isTrue();
+    assertThat(SapwoodRim.reachesHeartwood(thin.trunk, 0.019)).isFalse();
+    assertThat(SapwoodRim.reachesHeartwood(tree().trunk, 0.04)).isFalse();
   }
 }

@@ -50,11 +50,11 @@ class ShorteningTest {
     TreeState state = TestTrees.plain();
     Limbs limbs = state.limbs;
     double[] old = {limbs.leafAreaM2[30], limbs.leafAreaM2[31], limbs.leafAreaM2[32]};
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(NONE, 1.0 / 3, true));
-    // the outer third is gone; each new third is two thirds as long as an old one
-    assertThat(limbs.leafAreaM2[30]).isCloseTo(2 / 3.0 * old[0], within(1e-12));
-    assertThat(limbs.leafAreaM2[31]).isCloseTo((old[0] + old[1]) / 3, within(1e-12));
-    assertThat(limbs.leafAreaM2[32]).isCloseTo(2 / 3.0 * old[1], within(1e-12));
+    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(NONE, 0.25, true));
+    // zones end at 0.45, 0.75 and 1: the outer zone is gone, what is left ends at 0.3375, 0.5625, 0.75
+    assertThat(limbs.leafAreaM2[30]).isCloseTo(0.75 * old[0], within(1e-12));
+    assertThat(limbs.leafAreaM2[31]).isCloseTo(0.25 * old[0] + 0.375 * old[1], within(1e-12));
+    assertThat(limbs.leafAreaM2[32]).isCloseTo(0.625 * old[1], within(1e-12));
     assertThat(limbs.budFullness[30]).isCloseTo(0.9, within(1e-12));
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import longbough.model.history.VisitRow;
+import longbough.model.parameter.ModelParameters;
 import longbough.model.pruning.CutKind;
 import longbough.model.pruning.Operation;
 import longbough.model.state.Sprouts;
@@ -32,33 +33,29 @@ class SproutOperationsTest {
     TestTrees.perform(pegs, TestTrees.COLLAR, new Operation.StripSprouts(1, CutKind.HEADING));
     assertThat(base.sprouts.count[LIMB]).isZero();
     assertThat(pegs.sprouts.count[LIMB]).isZero();
-    assertThat(base.sprouts.budBank[LIMB]).isBetween(30.0, 33.0);
-    assertThat(pegs.sprouts.budBank[LIMB]).isGreaterThan(40);
+    ModelParameters all = TestTrees.parameters("tilia-cordata");
+    double room = 1 - 30 / (all.pruning().bankCeiling() * all.species().budBankPerLimb());
+    assertThat(base.sprouts.budBank[LIMB]).isCloseTo(30 + 12 * all.pruning().bankGainBase() * room, within(1e-9));
+    assertThat(pegs.sprouts.budBank[LIMB]).isCloseTo(30 + 12 * all.pruning().bankGainPegs() * room, within(1e-9));
+    assertThat(pegs.sprouts.budBank[LIMB]).isGreaterThan(base.sprouts.budBank[LIMB] + 10);
     assertThat(base.limbs.headingStimulus[LIMB]).isZero();
     assertThat(pegs.limbs.headingStimulus[LIMB]).isPositive();
   }
 
   @Test
-  void theBankMultipliesWithEachStrippingUpToItsCeiling() {
+  void theBankGrowsWithEachStrippingUpToItsCeiling() {
     TreeState state = sprouted();
-    double natural = TestTrees.parameters("tilia-cordata").species().budBankPerLimb();
+    ModelParameters all = TestTrees.parameters("tilia-cordata");
+    double ceiling = all.pruning().bankCeiling() * all.species().budBankPerLimb();
     double last = state.sprouts.budBank[LIMB];
     for (int year = 0; year < 50; year++) {
       TestTrees.sprouts(state, LIMB, new Random(3));
       state.sprouts.budBank[LIMB] = last;
       TestTrees.perform(state, TestTrees.COLLAR, new Operation.StripSprouts(1, CutKind.HEADING));
-      assertThat(state.sprouts.budBank[LIMB]).isGreaterThanOrEqualTo(last).isLessThanOrEqualTo(8 * natural);
+      assertThat(state.sprouts.budBank[LIMB]).isGreaterThan(last).isLessThanOrEqualTo(ceiling);
       last = state.sprouts.budBank[LIMB];
     }
-    assertThat(last).isCloseTo(8 * natural, within(0.01 * natural));
-  }
-
-  @Test
-  void aSpeciesWithoutLatentBudsGainsNone() {
-    TreeState state = sprouted();
-    state.sprouts.budBank[LIMB] = 0;
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.StripSprouts(1, CutKind.HEADING));
-    assertThat(state.sprouts.budBank[LIMB]).isZero();
+    assertThat(last).isGreaterThan(0.8 * ceiling);
   }
 
   @Test
