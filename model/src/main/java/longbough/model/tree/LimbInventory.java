@@ -41,5 +41,25 @@ final class LimbInventory {
         limbs.lengthM[limb] = one.lengthM();
       }
     }
+    shareByWood(limbs, tree.heightM() - tree.crownBaseM());
   }
+
+  /** Shares of the crown such that each limb's foliage goes with its base area (pipe model). */
+  private static void shareByWood(Limbs limbs, double crownM) {
+    double sum = 0;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      sum += limbs.alive(limb) ? slenderness(limbs, limb) : 0;
+    }
+    for (int limb = 0; limb < limbs.count; limb++) {
+      limbs.crownShareM[limb] = limbs.alive(limb) ? crownM * slenderness(limbs, limb) / sum : 0;
+    }
+  }
+
+  private static double slenderness(Limbs limbs, int limb) {
+    double reach = Math.max(LEAST_REACH_M, limbs.reachM(limb));
+    double d = limbs.baseDiameterM[limb];
+    return d * d / (reach * reach);
+  }
+
+  private static final double LEAST_REACH_M = 0.3;
 }
