@@ -61,11 +61,11 @@ final class PublishedLimits {
     if (mature && above(recentDose, limit.doseSeason())) {
       out.add(String.format(Locale.ROOT,
           "%s of the live foliage went within twelve months; the ceiling for a mature tree is %s in"
-              + " one growing season.", percent(recentDose), percent(limit.doseSeason())));
+              + " one growing season.", percent(recentDose, limit.doseSeason()), percent(limit.doseSeason())));
     } else if (above(recentDose, ceiling)) {
       out.add(String.format(Locale.ROOT,
           "%s of the live foliage went within twelve months; guidance for a %s tree stops at %s.",
-          percent(recentDose), stage, percent(ceiling)));
+          percent(recentDose, ceiling), stage, percent(ceiling)));
     }
   }
 
@@ -104,8 +104,9 @@ final class PublishedLimits {
   private static void cutSize(List<String> out, OperationTally tally, double limitM) {
     if (above(tally.largestCutM, limitM)) {
       out.add(String.format(Locale.ROOT,
-          "The largest cut is %.0f cm wide; for a species that walls off decay as this one does,"
-              + " guidance stops at %.0f cm.", 100 * tally.largestCutM, 100 * limitM));
+          "The largest cut is %s cm wide; for a species that walls off decay as this one does,"
+              + " guidance stops at %s cm.", against(100 * tally.largestCutM, 100 * limitM),
+          Math.round(100 * limitM)));
     }
   }
 
@@ -119,7 +120,7 @@ final class PublishedLimits {
 
   private static void warnAbove(List<String> out, double found, double limit, String sentence) {
     if (above(found, limit)) {
-      out.add(String.format(Locale.ROOT, sentence, percent(found), percent(limit)));
+      out.add(String.format(Locale.ROOT, sentence, percent(found, limit), percent(limit)));
     }
   }
 
@@ -129,5 +130,15 @@ final class PublishedLimits {
 
   private static String percent(double share) {
     return Math.round(100 * share) + " %";
+  }
+
+  /** As a percentage, with a decimal where the limit would read the same. */
+  private static String percent(double share, double limit) {
+    return against(100 * share, 100 * limit) + " %";
+  }
+
+  private static String against(double found, double limit) {
+    boolean alike = Math.round(found) == Math.round(limit);
+    return alike ? String.format(Locale.ROOT, "%.1f", found) : Long.toString(Math.round(found));
   }
 }
