@@ -20,20 +20,27 @@ class ScenarioWordsTest {
   @Test
   void operationsInPlainWords() {
     says(new Operation.RemoveDeadwood(0.03), "remove deadwood over 3 cm");
-    says(new Operation.Thin(0.125, Where.INNER, CutKind.HEADING),
+    says(
+        new Operation.Thin(0.125, Where.INNER, CutKind.HEADING),
         "thin by 12.5 % of the live foliage, from the inside only, by heading cuts");
-    says(new Operation.Thin(0.2, Where.TIPS, CutKind.REMOVAL),
+    says(
+        new Operation.Thin(0.2, Where.TIPS, CutKind.REMOVAL),
         "thin by 20 % of the live foliage, from the tips only, by removal cuts");
     says(new Operation.Raise(4.5, OPEN), "raise the crown to 4.5 m");
     says(new Operation.Raise(OPEN, 0.66), "raise the crown to a live crown of 66 % of the height");
-    says(new Operation.OpenWindow(4, 9, 150, 240, 0.65),
+    says(
+        new Operation.OpenWindow(4, 9, 150, 240, 0.65),
         "open a window from 4 to 9 m between bearings 150 and 240 degrees, taking 65 % of its foliage");
-    says(new Operation.Reduce(0.1, 0.05, true), "reduce by 10 % of the height and 5 % of the spread, to laterals");
+    says(
+        new Operation.Reduce(0.1, 0.05, true),
+        "reduce by 10 % of the height and 5 % of the spread, to laterals");
     says(new Operation.Reduce(0, 0.3, false), "reduce by 30 % of the spread, to stubs");
     says(new Operation.Top(11, OPEN), "top at 11 m");
     says(new Operation.Top(OPEN, 0.7), "top at 70 % of the height");
     says(new Operation.Shear(0.06), "shear 6 % off the crown's radius");
-    says(new Operation.StripSprouts(1, CutKind.REMOVAL), "strip 100 % of the sprouts by removal cuts");
+    says(
+        new Operation.StripSprouts(1, CutKind.REMOVAL),
+        "strip 100 % of the sprouts by removal cuts");
     says(new Operation.SelectSprouts(3), "keep one sprout of 3");
     says(new Operation.RestoreTopped(4), "restore the topped crown, keeping one sprout of 4");
   }
@@ -50,14 +57,19 @@ class ScenarioWordsTest {
   @Test
   void calledForVisitsNameTheirMeasure() {
     assertThat(when(new Timing.When(TriggerMeasure.SPROUT_LEAF_SHARE, true, 0.1, 2, 200, 1)))
-        .isEqualTo("summer of any year from 2 to 30 in which the sprouts' share of the leaf area is above 10 %,"
-            + " but not within 1 year of the last");
+        .isEqualTo(
+            "summer of any year from 2 to 30 in which the sprouts' share of the leaf area is above 10 %,"
+                + " but not within 1 year of the last");
     assertThat(when(new Timing.When(TriggerMeasure.RESERVE_FRACTION, false, 0.4, 1, 9, 0)))
         .isEqualTo("summer of any year from 1 to 9 in which the reserve is below 40 %");
-    assertThat(when(new Timing.When(TriggerMeasure.OPEN_WOUND_CM2, true, 50, 1, 9, 0))).endsWith("the open wound is above 50 cm2");
-    assertThat(when(new Timing.When(TriggerMeasure.DEADWOOD_KG, true, 20, 1, 9, 0))).endsWith("the deadwood is above 20 kg");
-    assertThat(when(new Timing.When(TriggerMeasure.HEIGHT_M, true, 15, 1, 9, 0))).endsWith("the height is above 15 m");
-    assertThat(when(new Timing.When(TriggerMeasure.CROWN_BASE_M, false, 3, 1, 9, 0))).endsWith("the crown base is below 3 m");
+    assertThat(when(new Timing.When(TriggerMeasure.OPEN_WOUND_CM2, true, 50, 1, 9, 0)))
+        .endsWith("the open wound is above 50 cm2");
+    assertThat(when(new Timing.When(TriggerMeasure.DEADWOOD_KG, true, 20, 1, 9, 0)))
+        .endsWith("the deadwood is above 20 kg");
+    assertThat(when(new Timing.When(TriggerMeasure.HEIGHT_M, true, 15, 1, 9, 0)))
+        .endsWith("the height is above 15 m");
+    assertThat(when(new Timing.When(TriggerMeasure.CROWN_BASE_M, false, 3, 1, 9, 0)))
+        .endsWith("the crown base is below 3 m");
   }
 
   @Test
