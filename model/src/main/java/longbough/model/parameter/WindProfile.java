@@ -1,5 +1,6 @@
 package longbough.model.parameter;
 
+import longbough.model.numeric.Fast;
 import longbough.model.state.Trunk;
 
 /**
@@ -20,8 +21,8 @@ public final class WindProfile {
     WindProfile profile = new WindProfile();
     for (int station = 0; station < Trunk.MAX_STATIONS; station++) {
       double share = speedShare(station * Trunk.STATION_STEP_M, roughnessM);
-      profile.inLeaf[station] = StrictMath.pow(share, exponentInLeaf);
-      profile.leafless[station] = StrictMath.pow(share, exponentLeafless);
+      profile.inLeaf[station] = Fast.pow(share, exponentInLeaf);
+      profile.leafless[station] = Fast.pow(share, exponentLeafless);
     }
     return profile;
   }
@@ -31,7 +32,7 @@ public final class WindProfile {
     if (heightM <= roughnessM) {
       return 0;
     }
-    return StrictMath.log(heightM / roughnessM) / StrictMath.log(REFERENCE_HEIGHT_M / roughnessM);
+    return Fast.log(heightM / roughnessM) / Fast.log(REFERENCE_HEIGHT_M / roughnessM);
   }
 
   /** Load at a station's height over the load at 10 m, in leaf. */

@@ -2,6 +2,7 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.DecayParameters;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.pruning.Placement;
@@ -58,7 +59,7 @@ public final class Compartmentalization implements Process {
     }
     DecayParameters p = context.parameters.decay();
     double reserve = Math.min(1, context.state.pools.reserveFraction() / p.reserveFullFraction());
-    double approach = 1 - StrictMath.exp(-1 / p.saturationYears());
+    double approach = 1 - Fast.exp(-1 / p.saturationYears());
     double sapwoodShare = context.state.trunk.sapwoodShare;
     double heartRadiusShare = Math.sqrt(Math.max(0, 1 - sapwoodShare));
     for (int w = 0; w < wounds.count; w++) {
@@ -79,7 +80,7 @@ public final class Compartmentalization implements Process {
     int age = Math.max(0, context.state.year - wounds.year[w]);
     double years = wounds.columnDownM[w] > 0 ? 1 : Math.max(1, Math.min(age, p.reactionYears()));
     start(wounds, w, p);
-    double yearly = years == 1 ? approach : 1 - StrictMath.exp(-years / p.saturationYears());
+    double yearly = years == 1 ? approach : 1 - Fast.exp(-years / p.saturationYears());
     if (heldInCore(wounds, w, p, species, reserve)) {
       growInCore(wounds, w, p, yearly);
       return;
@@ -151,7 +152,7 @@ public final class Compartmentalization implements Process {
 
   // Most cuts lie within the limits, where no power need be taken.
   private static double power(double base, double exponent) {
-    return base == 1 || exponent == 1 ? base : StrictMath.pow(base, exponent);
+    return base == 1 || exponent == 1 ? base : Fast.pow(base, exponent);
   }
 
   private static double placementFactor(Wounds wounds, int w, DecayParameters p) {

@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.StrengthParameters;
 
 /**
@@ -18,7 +19,7 @@ final class CriticalGust {
       return NEVER_MS;
     }
     double exponent = inLeaf ? p.dragExponentInLeaf() : p.dragExponentLeafless();
-    double relative = StrictMath.pow(Math.max(0, strength) / load, 1 / exponent);
+    double relative = Fast.pow(Math.max(0, strength) / load, 1 / exponent);
     return Math.min(NEVER_MS, p.dragReferenceMs() * relative / exposure);
   }
 }

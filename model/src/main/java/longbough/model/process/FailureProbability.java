@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.TreeEvent;
+import longbough.model.numeric.Fast;
 import longbough.model.state.Sections;
 import longbough.model.state.Vitality;
 
@@ -17,8 +18,10 @@ import longbough.model.state.Vitality;
  */
 public final class FailureProbability implements Process {
   // Reduced variates of the return periods: -ln(-ln(1 - 1/T)).
-  private static final double TEN_YEARS = -StrictMath.log(-StrictMath.log(1 - 1 / 10.0));
-  private static final double FIFTY_YEARS = -StrictMath.log(-StrictMath.log(1 - 1 / 50.0));
+  private static final double TEN_YEARS = -Fast.log(-Fast.log(1 - 1 / 10.0));
+  // Below this rate the series of 1 - exp(-rate) is exact where the difference would lose its digits.
+  private static final double SELDOM = 1e-5;
+  private static final double FIFTY_YEARS = -Fast.log(-Fast.log(1 - 1 / 50.0));
 
   @Override
   public String name() {
@@ -70,7 +73,8 @@ public final class FailureProbability implements Process {
       return 0;
     }
     double reduced = TEN_YEARS + (speedMs - tenYearMs) / scale;
-    return -StrictMath.expm1(-StrictMath.exp(-reduced));
+    double rate = Fast.exp(-reduced);
+    return rate < SELDOM ? rate * (1 - rate / 2) : 1 - Fast.exp(-rate);
   }
 
   // The decayed station with the least strength against its load stands for the tree.

@@ -2,6 +2,7 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
@@ -65,7 +66,7 @@ public final class TrunkResistance implements Process {
 
   private static double anchorageNm(TreeState state, StrengthParameters p) {
     double dbh = Math.max(0, state.trunk.dbhM());
-    double whole = 1e3 * p.anchorageKnm() * StrictMath.pow(dbh, p.anchorageExponent());
+    double whole = 1e3 * p.anchorageKnm() * Fast.pow(dbh, p.anchorageExponent());
     return whole * Math.max(0, 1 - state.roots.plateLost);
   }
 

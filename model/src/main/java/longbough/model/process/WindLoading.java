@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
@@ -68,7 +69,7 @@ public final class WindLoading implements Process {
     }
     double outline = Math.PI / 4 * 2 * Math.sqrt(reach) * (top - base);
     double least = outline > 0 ? outline : leafM2;
-    return least * (1 - StrictMath.exp(-p.crownPorosity() * leafM2 / least));
+    return least * (1 - Fast.exp(-p.crownPorosity() * leafM2 / least));
   }
 
   private static double limbs(TreeState state, WindLoad wind, double perLeaf) {

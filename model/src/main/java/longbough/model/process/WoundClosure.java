@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.TreeEvent;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.WoundParameters;
 import longbough.model.pruning.Placement;
 import longbough.model.state.LimbStatus;
@@ -69,7 +70,7 @@ public final class WoundClosure implements Process {
     double reserve = Math.min(1, context.state.pools.reserveFraction() / p.reserveFullFraction());
     return p.closureReferenceM()
         * context.parameters.species().woundwoodVigour()
-        * StrictMath.pow(relative, p.closureRingExponent())
+        * Fast.pow(relative, p.closureRingExponent())
         * (p.reserveLeastShare() + (1 - p.reserveLeastShare()) * reserve);
   }
 
@@ -87,7 +88,7 @@ public final class WoundClosure implements Process {
       return;
     }
     int age = Math.max(0, context.state.year - wounds.year[w]);
-    double size = StrictMath.pow(wounds.faceWidthM[w] / p.closureSizeReferenceM(), p.closureSizeExponent());
+    double size = Fast.pow(wounds.faceWidthM[w] / p.closureSizeReferenceM(), p.closureSizeExponent());
     double width = trunkClosureM * size * vigourOfPlace(context, w) / (1 + age / p.closureAgeYears());
     if (age <= 1) {
       width *= seasonFactor(p, wounds.month[w]);
@@ -125,7 +126,7 @@ public final class WoundClosure implements Process {
     }
     double relative = Math.min(1, context.state.limbs.baseDiameterM[limb] / dbhM);
     WoundParameters p = context.parameters.wound();
-    return relative > 0 ? StrictMath.pow(relative, p.limbRingExponent() * p.closureRingExponent()) : 0;
+    return relative > 0 ? Fast.pow(relative, p.limbRingExponent() * p.closureRingExponent()) : 0;
   }
 
   /** Woundwood relative to a cut in spring, by month of the cut (1 midwinter). */
