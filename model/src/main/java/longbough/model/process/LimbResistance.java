@@ -13,8 +13,8 @@ import longbough.model.state.Wounds;
 /**
  * The gust that would break the weakest limb or sprout at its union.
  *
- * <p>Moment at the base M = q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull on a long
- * lever. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
+ * <p>Moment at the base M = e q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull on a long
+ * lever; e is the share of its drag that bends one limb. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
  * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
  * codominant fork (branch over trunk diameter above a limit), less where its bark is included (S09, S10;
  * where nobody has looked, by the species' share of forks with included bark), and for a sprout j0 + (1 - j0) t / (t + t1),
@@ -132,7 +132,7 @@ public final class LimbResistance implements Process {
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0 && sprouts.leafAreaM2[cohort] > 0) {
         double d = sproutDiameterM(context, cohort);
-        if (d >= p.leastDiameterM()) {
+        if (d >= p.leastSproutM()) {
           double demand = sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
           if (demand > worst) {
             worst = demand;
@@ -171,12 +171,12 @@ public final class LimbResistance implements Process {
         + (1 - p.sproutUnionStart()) * age / (age + p.sproutUnionHalfYears());
     if (cohort >= Limbs.MAX) {
       double height = Math.min(Sprouts.trunkHeightM(cohort), context.state.trunk.heightM);
-      union *= 1 - context.state.sections.areaFraction[station(height)];
+      union *= 1 - p.decayedUnionLoss() * context.state.sections.areaFraction[station(height)];
     } else {
       double decay = context.wind.limbDecayShare[cohort];
-      union *= 1 - decay * decay * decay;
+      union *= 1 - p.decayedUnionLoss() * decay * decay * decay;
     }
-    return Math.max(1e-3, union);
+    return union;
   }
 
   private static void weakest(WindLoad wind, int cohort, boolean sprout, double diameterM) {
@@ -190,7 +190,7 @@ public final class LimbResistance implements Process {
     StrengthParameters p = context.parameters.strength();
     double strength = Math.PI / 32 * p.limbStrengthShare()
         * context.parameters.species().modulusOfRuptureMpa() * 1e6;
-    double load = p.loadPa() * p.dragCoefficient() * demand;
+    double load = p.limbLoadShare() * p.loadPa() * p.dragCoefficient() * demand;
     double exposure = context.site.windExposure;
     context.wind.limbInLeafMs = CriticalGust.of(p, true, exposure, strength, load);
     context.wind.limbLeaflessMs = context.parameters.species().evergreen()

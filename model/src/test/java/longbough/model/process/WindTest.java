@@ -231,9 +231,9 @@ class WindTest {
 
   private static void sprouts(TreeState state, double ageYears) {
     state.sprouts.count[0] = 5;
-    state.sprouts.leafAreaM2[0] = 12;
+    state.sprouts.leafAreaM2[0] = 40;
     state.sprouts.lengthM[0] = 2.5;
-    state.sprouts.woodKgC[0] = 3;
+    state.sprouts.woodKgC[0] = 6;
     state.sprouts.ageYears[0] = ageYears;
   }
 }
