@@ -217,6 +217,23 @@ class CompartmentalizationTest {
     assertThat(trunkDecayAfter(TestTrunks.of(species), Placement.COLLAR, 0.16)).isPositive();
   }
 
+  // Wood that a new leader builds above a topped trunk is sound, whatever decayed there before.
+  @Test
+  void woodGrownAboveTheCutIsSound() {
+    YearContext context = TestTrunks.of(TestTrunks.WEAK);
+    TestTrunks.cut(context, Placement.FLUSH, 0.2);
+    TestTrunks.years(context, 10, RING_M);
+    assertThat(context.state.sections.decayed[4]).isTrue();
+    context.state.wounds.loseAbove(1.5, 10);
+    context.state.trunk.stations = 4;
+    TestTrunks.years(context, 1, RING_M);
+    context.state.trunk.stations = 20;
+    TestTrunks.years(context, 1, RING_M);
+    for (int s = 4; s < 20; s++) {
+      assertThat(context.state.sections.strengthLoss[s]).isZero();
+    }
+  }
+
   // A known cavity: all round, as deep as the barrier radius, is a centred hollow with that wall.
   @Test
   void cavityAllRoundIsACentredHollow() {
