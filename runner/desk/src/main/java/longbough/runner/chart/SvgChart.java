@@ -71,7 +71,7 @@ public final class SvgChart {
       point(points, year, line.band().high()[year]);
     }
     out.append("<polygon fill=\"").append(line.style().colour());
-    out.append("\" fill-opacity=\"0.12\" points=\"").append(points).append("\"/>\n");
+    out.append("\" fill-opacity=\"0.095\" points=\"").append(points).append("\"/>\n");
   }
 
   private void line(Line line) {

@@ -20,7 +20,7 @@ final class XChartPicture {
   static final Frame FRAME = new Frame(54, 56, 212, 40);
   private static final int PADDING = 10;
   private static final double EDGE = 0.01;
-  private static final int BAND_ALPHA = 30;
+  private static final int BAND_ALPHA = 24;
   private static final float LINE_WIDTH = 2.2f;
 
   private XChartPicture() {}

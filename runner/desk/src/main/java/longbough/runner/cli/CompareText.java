@@ -2,6 +2,7 @@ package longbough.runner.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import longbough.runner.compare.RegimeResult;
 import longbough.runner.compare.Summary;
@@ -28,16 +29,25 @@ final class CompareText {
     out.println();
     say(out, "", "Why, in the median future:");
     summary.comparison().regimes().forEach(result -> say(out, "* ", why(result)));
-    List<String> warnings = LimitWarnings.of(summary.comparison());
-    if (!warnings.isEmpty()) {
-      out.println();
-      say(out, "", "Published limits that were passed:");
-      warnings.forEach(warning -> say(out, "* ", warning));
-    }
+    limits(summary, out);
     out.println();
     say(out, "", "A simulated probability is never a safety clearance; a qualified arborist inspects first.");
     say(out, "", "Report: " + report);
     out.flush();
+  }
+
+  private static void limits(Summary summary, PrintWriter out) {
+    List<String> counts = new ArrayList<>();
+    for (RegimeResult result : summary.comparison().regimes()) {
+      int passed = LimitWarnings.of(result).size();
+      if (passed > 0) {
+        counts.add(Verdict.quoted(result.name()) + " " + passed);
+      }
+    }
+    if (!counts.isEmpty()) {
+      out.println();
+      say(out, "", "Published limits passed: " + String.join(", ", counts) + "; the report says which and when.");
+    }
   }
 
   private static String why(RegimeResult result) {

@@ -45,9 +45,8 @@ final class DrawingSection implements Section {
   }
 
   private static void picture(Page page, Picture picture) {
-    page.open("figure", "role", "group", "aria-label", picture.alternative());
-    page.markup(picture.element());
-    page.open("figcaption").element("strong", picture.title()).text(" " + picture.alternative());
-    page.close().close();
+    // The drawing bears its heading itself, and its description in words for who doesn't see it.
+    page.open("figure", "role", "group", "aria-label", picture.title());
+    page.markup(picture.element()).close();
   }
 }

@@ -6,6 +6,7 @@ import longbough.runner.verdict.Chain;
 
 /** Why: the dated chain of events of the median future, regime by regime. */
 final class ReasonSection implements Section {
+  private static final int LINKS = 12;
 
   @Override
   public void write(Page page, ReportInput input) {
@@ -15,7 +16,7 @@ final class ReasonSection implements Section {
         "p",
         "One future out of the middle (number "
             + input.comparison().medianMember()
-            + " in the tidy files), the same under every regime, year by year.");
+            + " in the tidy files), the same under every regime; the years that tell most.");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
       chain(page, input.comparison().regimes().get(regime), regime);
     }
@@ -24,7 +25,7 @@ final class ReasonSection implements Section {
 
   private static void chain(Page page, RegimeResult result, int regime) {
     RegimeKey.heading(page, "h3", result.name(), regime);
-    List<Chain.Link> links = Chain.of(result.medianFuture().events());
+    List<Chain.Link> links = Chain.telling(result.medianFuture().events(), LINKS);
     if (links.isEmpty()) {
       page.element("p", "Nothing out of the ordinary happens.");
       return;

@@ -1,10 +1,13 @@
 package longbough.runner.verdict;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import longbough.model.history.TreeEvent;
 
 /**
@@ -35,22 +38,27 @@ public final class Chain {
     return links;
   }
 
-  /** The years that decide, at most so many, for a short account; the end is always among them. */
+  /** The years that tell most, at most so many, in their order; death is always among them. */
   public static List<Link> telling(List<TreeEvent> events, int most) {
-    List<Link> links = of(events.stream().filter(Chain::telling).toList());
-    if (links.size() <= most) {
-      return links;
+    Map<Integer, Integer> weights = new TreeMap<>();
+    List<TreeEvent> kept = new ArrayList<>();
+    List<TreeEvent> ordered = new ArrayList<>(events);
+    ordered.sort(Comparator.comparingInt(TreeEvent::year));
+    Weight weight = new Weight(ordered);
+    for (TreeEvent event : ordered) {
+      int weighs = weight.of(event);
+      if (weighs > 0) {
+        kept.add(event);
+        weights.merge(event.year(), weighs, Math::max);
+      }
     }
-    List<Link> kept = new ArrayList<>(links.subList(0, most - 1));
-    kept.add(links.get(links.size() - 1));
-    return kept;
-  }
-
-  private static boolean telling(TreeEvent event) {
-    return !(event instanceof TreeEvent.WoundClosed
-        || event instanceof TreeEvent.LimbDied
-        || event instanceof TreeEvent.Frosted
-        || event instanceof TreeEvent.ReserveRecovered);
+    Set<Integer> years =
+        weights.entrySet().stream()
+            .sorted(Map.Entry.<Integer, Integer>comparingByValue().reversed())
+            .limit(most)
+            .map(Map.Entry::getKey)
+            .collect(Collectors.toSet());
+    return of(kept.stream().filter(event -> years.contains(event.year())).toList());
   }
 
   private static List<String> phrases(List<TreeEvent> events) {

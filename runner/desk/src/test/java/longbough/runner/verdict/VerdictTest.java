@@ -69,15 +69,22 @@ class VerdictTest {
   }
 
   @Test
-  void shortChainKeepsTheEnd() {
+  void shortChainKeepsDeathAndTheFirstOfEachWork() {
     List<TreeEvent> events =
         List.of(
-            new TreeEvent.Drought(1, 0.5),
-            new TreeEvent.Drought(2, 0.5),
+            new TreeEvent.Pruned(1, "top", 0.5, 0.2),
+            new TreeEvent.Sprouted(1, 90),
+            new TreeEvent.Sprouted(2, 9),
             new TreeEvent.WoundClosed(2, 0.1, 3),
-            new TreeEvent.Drought(3, 0.5),
-            new TreeEvent.Died(4, CauseOfDeath.DROUGHT));
-    assertThat(Chain.telling(events, 3).stream().map(Chain.Link::year)).containsExactly(1, 2, 4);
+            new TreeEvent.Pruned(4, "top", 0.5, 0.2),
+            new TreeEvent.ReserveLow(5, 0.2),
+            new TreeEvent.Pruned(8, "top", 0.5, 0.2),
+            new TreeEvent.Died(9, CauseOfDeath.DROUGHT));
+    assertThat(Chain.telling(events, 3).stream().map(Chain.Link::text))
+        .containsExactly(
+            "year 1: topped (50\u00a0% of the foliage, largest cut 20\u00a0cm); 90 new sprouts",
+            "year 5: reserve low (20\u00a0% of its ceiling)",
+            "year 9: the tree died (drought)");
   }
 
   @Test

@@ -1,0 +1,65 @@
+package longbough.runner.verdict;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import longbough.model.history.TreeEvent;
+
+/**
+ * How much an event tells about how a future went, for choosing which years a short account keeps.
+ * The order is ours: death, then what the tree suffered and the crew did for the first time, then
+ * repetitions. An event of weight 0 is left out of short accounts.
+ */
+final class Weight {
+  private static final int DEATH = 100;
+  private static final int TURN = 60;
+  private static final int FIRST_WORK = 50;
+  private static final int STRESS = 40;
+  private static final int WORK = 20;
+  private static final int SMALL = 0;
+
+  /** Limbs thicker than this count when they break. */
+  private static final double THICK_LIMB_M = 0.1;
+
+  /** Sprouting counts in years with at least this share of the most in any year. */
+  private static final double MANY_SPROUTS = 0.5;
+
+  /** Foliage taken on a visit that always counts. */
+  private static final double BIG_DOSE = 0.1;
+
+  private final Set<String> seen = new HashSet<>();
+  private final double mostSprouts;
+
+  Weight(List<TreeEvent> events) {
+    mostSprouts =
+        events.stream()
+            .filter(TreeEvent.Sprouted.class::isInstance)
+            .mapToDouble(event -> ((TreeEvent.Sprouted) event).count())
+            .max()
+            .orElse(0);
+  }
+
+  /** The weight of the next event; events are asked for in the order of their years. */
+  int of(TreeEvent event) {
+    if (event instanceof TreeEvent.Died) {
+      return DEATH;
+    } else if (event instanceof TreeEvent.ReserveLow) {
+      return first("low", TURN, STRESS);
+    } else if (event instanceof TreeEvent.DecayReached) {
+      return first("decay", TURN, WORK);
+    } else if (event instanceof TreeEvent.Pruned pruned) {
+      return first(pruned.operation(), pruned.foliageRemovedFraction() >= BIG_DOSE ? FIRST_WORK : STRESS, WORK);
+    } else if (event instanceof TreeEvent.Drought || event instanceof TreeEvent.Defoliated) {
+      return STRESS;
+    } else if (event instanceof TreeEvent.LimbBroken broken) {
+      return broken.diameterM() >= THICK_LIMB_M ? STRESS : SMALL;
+    } else if (event instanceof TreeEvent.Sprouted sprouted) {
+      return sprouted.count() >= MANY_SPROUTS * mostSprouts ? STRESS : SMALL;
+    }
+    return SMALL;
+  }
+
+  private int first(String key, int first, int again) {
+    return seen.add(key) ? first : again;
+  }
+}
