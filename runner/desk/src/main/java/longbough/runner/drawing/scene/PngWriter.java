@@ -10,6 +10,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -110,13 +111,38 @@ public final class PngWriter {
     canvas.setComposite(composite);
   }
 
+  /** A mark is painted once and then copied to its places, each to the nearest pixel. */
   private void stamps(Shape.Stamps stamps) {
+    Rectangle2D bounds = bounds(stamps.mark());
+    int left = (int) Math.floor(bounds.getMinX() * PIXELS_PER_UNIT) - 1;
+    int top = (int) Math.floor(bounds.getMinY() * PIXELS_PER_UNIT) - 1;
+    int wide = (int) Math.ceil(bounds.getWidth() * PIXELS_PER_UNIT) + 3;
+    int high = (int) Math.ceil(bounds.getHeight() * PIXELS_PER_UNIT) + 3;
+    BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_ARGB_PRE);
+    Graphics2D inner = prepared(image);
+    inner.translate(-left / (double) PIXELS_PER_UNIT, -top / (double) PIXELS_PER_UNIT);
+    PngWriter writer = new PngWriter(inner, wide, high);
+    stamps.mark().paths().forEach(writer::shape);
+    inner.dispose();
     AffineTransform before = canvas.getTransform();
+    canvas.setTransform(new AffineTransform());
     for (int[] place : stamps.places()) {
-      canvas.translate(place[0] / 10.0, place[1] / 10.0);
-      stamps.mark().paths().forEach(this::shape);
-      canvas.setTransform(before);
+      int x = (int) Math.rint(place[0] * PIXELS_PER_UNIT / 10.0);
+      int y = (int) Math.rint(place[1] * PIXELS_PER_UNIT / 10.0);
+      canvas.drawImage(image, left + x, top + y, null);
     }
+    canvas.setTransform(before);
+  }
+
+  private static Rectangle2D bounds(Mark mark) {
+    Rectangle2D bounds = new Rectangle2D.Double();
+    for (Shape.Path path : mark.paths()) {
+      Rectangle2D own = path2d(path.outline()).getBounds2D();
+      double edge = path.style().strokeWidth() / 2;
+      bounds.add(own.getMinX() - edge, own.getMinY() - edge);
+      bounds.add(own.getMaxX() + edge, own.getMaxY() + edge);
+    }
+    return bounds;
   }
 
   private void fillAndDraw(java.awt.Shape area, Style style) {
