@@ -44,7 +44,7 @@ final class Clumps {
     double hand = (clump + line.limb) % 2 == 0 ? 1 : -1;
     double side = hand * sideReachM(t) * (0.35 + 0.65 * Scatter.unit(line.limb, key, 12));
     boolean atTip = zone == Limbs.OUTER && clump == PER_ZONE - 1;
-    double above = thicknessM * 0.8 * Scatter.around(line.limb, key, 13);
+    double above = thicknessM * 0.7 * Scatter.around(line.limb, key, 13);
     double up = conifer ? -0.4 * Math.abs(above) : above + drapeM(t);
     return line.beside(t, atTip ? 0.25 * side : side, up);
   }

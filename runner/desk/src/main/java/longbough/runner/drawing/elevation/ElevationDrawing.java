@@ -110,7 +110,7 @@ public final class ElevationDrawing {
     shapes.add(new Shape.Path(soil, Style.fill(Palette.SOIL)));
     Outline ground = new Outline().move(14, groundY).line(RIGHT, groundY);
     shapes.add(new Shape.Path(ground, Style.line(Palette.GROUND, 1.6)));
-    shapes.addAll(Person.draw(LEFT - 14, groundY, scale));
+    shapes.addAll(Person.draw(LEFT + 5, groundY, scale));
   }
 
   private void below(YearState year, double x) {

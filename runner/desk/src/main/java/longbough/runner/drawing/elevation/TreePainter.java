@@ -29,7 +29,7 @@ final class TreePainter {
     this.view = view;
     axis = new TrunkAxis(state, look);
     crown = CrownBox.of(state);
-    wood = new WoodPainter(view, state);
+    wood = new WoodPainter(view, state, clusterM2);
     trunk = new TrunkPainter(view, state, axis);
     foliage = new FoliagePainter(view, marks, clusterM2, crown);
     sprouts = new SproutPainter(view, state, clusterM2 / 4, marks.sproutLeaf(), crown.radiusM());
@@ -61,7 +61,7 @@ final class TreePainter {
 
   /** Notes what a legend must name. */
   void note(Shown shown) {
-    shown.openWounds |= wounds.shows(true) || trunk.cut();
+    shown.openWounds |= wounds.shows(true) || trunk.cut() || wood.showsCutEnds();
     shown.closedWounds |= wounds.shows(false);
     shown.sprouts |= sprouts.shows();
     shown.fallen |= StateWords.fallen(state);

@@ -20,12 +20,18 @@ final class WoodPainter {
   /** Share of its full leaf area at which a zone hides its side branches. */
   private static final double HIDING = 0.6;
 
+  /** So few marks hide nothing. */
+  private static final int FEW_MARKS = 4;
+
   private static final int BARE_TWIGS = 2;
 
   private final View view;
   private final TreeState state;
+  private final double clusterM2;
+  private boolean cutEnds;
 
-  WoodPainter(View view, TreeState state) {
+  WoodPainter(View view, TreeState state, double clusterM2) {
+    this.clusterM2 = clusterM2;
     this.view = view;
     this.state = state;
   }
@@ -68,6 +74,11 @@ final class WoodPainter {
     }
   }
 
+  /** Whether any cut end has been painted. */
+  boolean showsCutEnds() {
+    return cutEnds;
+  }
+
   private boolean cutAcross(LimbLine line) {
     boolean headed = state.limbs.tip[line.limb] == TipState.HEADED.code();
     boolean stub = state.limbs.status[line.limb] == LimbStatus.STUB.code();
@@ -75,6 +86,7 @@ final class WoodPainter {
   }
 
   private void cutFace(LimbLine line, List<Shape> onto) {
+    cutEnds = true;
     double radius = Math.max(1.6, view.scale() * line.radiusM(1));
     Spot tip = line.tip();
     Style face = Style.fill(Palette.OPEN_WOUND).edged(Palette.WOUND_EDGE, 0.8);
@@ -130,8 +142,11 @@ final class WoodPainter {
   /** Side branches of a zone that foliage doesn't hide. */
   private int twigsSeen(int zone) {
     double full = state.limbs.fullLeafAreaM2[zone];
-    boolean hidden = full > 0 && state.limbs.leafAreaM2[zone] / full > HIDING;
-    return Math.min(hidden ? 1 : Clumps.PER_ZONE, Clumps.left(state.limbs.budFullness[zone]));
+    double leaf = state.limbs.leafAreaM2[zone];
+    boolean hidden = full > 0 && leaf / full > HIDING && leaf > FEW_MARKS * clusterM2;
+    boolean outer = zone % Limbs.ZONES == Limbs.OUTER;
+    int seen = !hidden ? Clumps.PER_ZONE : outer ? 2 : 1;
+    return Math.min(seen, Clumps.left(state.limbs.budFullness[zone]));
   }
 
   private void twig(Outline twigs, LimbLine line, double along, Spot to) {

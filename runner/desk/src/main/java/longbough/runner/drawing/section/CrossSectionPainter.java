@@ -108,7 +108,8 @@ final class CrossSectionPainter {
       if (bound > 0) {
         double half = Math.min(Math.PI, wounds.columnHalfWidthM[wound] / bound + 0.15);
         Outline arc = arc(wounds.azimuthRad[wound], half, bound);
-        onto.add(new Shape.Path(arc, Style.line(Palette.BARRIER, 2.4)));
+        double deep = scale * wounds.columnDepthM[wound];
+        onto.addAll(Barrier.draw(arc, Math.min(2 * deep, 2 * half * scale * bound)));
         shown[SectionLegend.BARRIER] = true;
       }
     }

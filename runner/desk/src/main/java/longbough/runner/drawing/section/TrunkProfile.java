@@ -87,25 +87,56 @@ final class TrunkProfile {
     return Math.min(state.trunk.heightM, wounds.heightM[wound] + wounds.columnUpM[wound]);
   }
 
-  /** The decay column of one wound, deepest at the wound and running out above and below. */
+  /**
+   * The decay column of one wound as the state's sections have it: from the barrier zone inwards;
+   * past the sapwood as a disc that fills the heartwood; about the pith where it goes all round.
+   */
   Outline column(int wound) {
-    boolean across = state.wounds.acrossStem[wound];
     double side = side(wound);
     Outline column = new Outline();
     for (int step = 0; step <= COLUMN_STEPS; step++) {
       double height = heightAt(wound, step);
-      double bound = across ? halfAcrossM(wound, height) : boundM(wound, height);
-      point(column, side * bound, height, step == 0);
+      double outer = centred(wound) ? depthM(wound, height) : boundM(wound, height);
+      point(column, side * outer, height, step == 0);
     }
     for (int step = COLUMN_STEPS; step >= 0; step--) {
       double height = heightAt(wound, step);
-      double inner =
-          across
-              ? -halfAcrossM(wound, height)
-              : boundM(wound, height) - state.wounds.columnDepthM[wound] * shareAt(wound, height);
-      point(column, side * Math.max(-radiusM(height), inner), height, false);
+      point(column, side * innerM(wound, height), height, false);
     }
     return column.close();
+  }
+
+  /** Whether the column lies about the pith instead of at one side. */
+  boolean centred(int wound) {
+    Wounds wounds = state.wounds;
+    double allRound = Math.PI * wounds.parentRadiusM[wound] * (1 - 1e-9);
+    return wounds.acrossStem[wound] || wounds.columnHalfWidthM[wound] >= allRound;
+  }
+
+  /** Inner edge of a column, m from the pith; negative beyond it. */
+  private double innerM(int wound, double heightM) {
+    double depth = depthM(wound, heightM);
+    double bound = boundM(wound, heightM);
+    if (centred(wound)) {
+      return -depth;
+    }
+    double core = Math.sqrt(Math.max(0, Math.min(1, 1 - state.trunk.sapwoodShare)));
+    double sapwood = bound * (1 - core);
+    if (depth <= sapwood || bound <= sapwood) {
+      return bound - depth;
+    }
+    double parent = Math.max(1e-6, state.wounds.parentRadiusM[wound]);
+    double turn = Math.min(1, state.wounds.columnHalfWidthM[wound] / parent / Math.PI);
+    double heart = Math.max(bound - sapwood, turn * bound);
+    double fill = (depth - sapwood) / (bound - sapwood);
+    return Math.min(bound - depth, heart - 2 * fill * heart);
+  }
+
+  private double depthM(int wound, double heightM) {
+    double parent = Math.max(1e-6, state.wounds.parentRadiusM[wound]);
+    double bound = boundM(wound, heightM);
+    double depth = Math.min(bound, state.wounds.columnDepthM[wound] * bound / parent);
+    return depth * shareAt(wound, heightM);
   }
 
   /** The barrier zone of one wound: where the surface stood, as far as the column reaches. */
@@ -132,11 +163,6 @@ final class TrunkProfile {
     double middle = (highM(wound) + lowM(wound)) / 2;
     double turn = Math.PI * (1 - step / (double) COLUMN_STEPS);
     return middle + (highM(wound) - lowM(wound)) / 2 * StrictMath.cos(turn);
-  }
-
-  private double halfAcrossM(int wound, double heightM) {
-    double half = state.wounds.columnDepthM[wound] * shareAt(wound, heightM);
-    return Math.min(boundM(wound, heightM), half);
   }
 
   /** A column is a spindle: its depth falls with the distance from the wound as an ellipse does. */

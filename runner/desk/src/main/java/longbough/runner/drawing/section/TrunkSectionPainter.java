@@ -50,7 +50,8 @@ final class TrunkSectionPainter {
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
       if (hasColumn(state, wound) && !state.wounds.acrossStem[wound]) {
-        onto.add(new Shape.Path(profile.barrier(wound), Style.line(Palette.BARRIER, 2.4)));
+        double length = profile.y(profile.lowM(wound)) - profile.y(profile.highM(wound));
+        onto.addAll(Barrier.draw(profile.barrier(wound), length));
         shown[SectionLegend.BARRIER] = true;
       }
     }
