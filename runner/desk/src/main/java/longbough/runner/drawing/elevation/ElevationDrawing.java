@@ -23,7 +23,6 @@ public final class ElevationDrawing {
   private static final double TOP = 84;
   private static final double MOST_HEIGHT = 560;
   private static final double WORDS_BELOW = 104;
-  private static final double MOST_CLUSTERS = 1250;
 
   /** Radius of a mark over the root of its leaf area. */
   private static final double BROADLEAF_SPREAD = 0.72;
@@ -53,7 +52,7 @@ public final class ElevationDrawing {
     double wide = panel / (2 * extent.halfWidthM() + PERSON_ROOM_M / years.size());
     scale = Math.min(wide, MOST_HEIGHT / heightM);
     groundY = Math.ceil(TOP + scale * heightM);
-    clusterM2 = LeafSize.clusterM2(years, MOST_CLUSTERS);
+    clusterM2 = LeafSize.clusterM2(years);
     double spread = look.conifer() ? CONIFER_SPREAD : BROADLEAF_SPREAD;
     marks = new FoliageMarks(look, scale * spread * Math.sqrt(clusterM2));
     views = new View[years.size()];

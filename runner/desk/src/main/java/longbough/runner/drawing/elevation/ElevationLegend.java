@@ -23,7 +23,7 @@ final class ElevationLegend {
                 y -> !y.state().vitality.alive || StateWords.limbs(y.state(), LimbStatus.DEAD) > 0);
     String one = clusterM2 < 0.095 ? Words.twoDecimals(clusterM2) : Words.brief(clusterM2);
     legend.add(leaves, "one mark for " + one + " m² of leaf", (x, y) -> leaf(marks, x, y));
-    legend.add(shown.sprouts, "sprouts", ElevationLegend::sprout);
+    legend.add(shown.sprouts, "sprouts, a few for many", ElevationLegend::sprout);
     legend.add(dead, "deadwood", ElevationLegend::deadwood);
     legend.add(shown.openWounds, "open wound or cut end", ElevationLegend::openWound);
     legend.add(shown.closedWounds, "closed wound", ElevationLegend::closedWound);

@@ -27,7 +27,7 @@ final class FoliageMarks {
         marks[tone][variant] = new Mark(key, cluster(look.foliage(), variant, radius, tones, tone));
       }
     }
-    sproutLeaf = new Mark("s", sprout(0.5 * radius));
+    sproutLeaf = new Mark("s", sprout(0.57 * radius));
   }
 
   int tones() {

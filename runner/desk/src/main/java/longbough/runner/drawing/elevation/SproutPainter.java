@@ -16,6 +16,11 @@ import longbough.runner.drawing.scene.Style;
 final class SproutPainter {
   private static final int MOST_SHOOTS = 7;
 
+  /** Short shoots are drawn fewer than long ones, since they would run into one another. */
+  private static final double FEWEST_SHOOTS = 2;
+
+  private static final double ROOM_OF_A_SHOOT = 10;
+
   /** Leaf pairs on one shoot stand at least so far apart, units. */
   private static final double LEAST_STEP = 7;
 
@@ -70,7 +75,9 @@ final class SproutPainter {
     if (!(count >= 0.5) || state.sprouts.lengthM[cohort] <= 0) {
       return 0;
     }
-    return (int) Math.min(MOST_SHOOTS, Math.max(1, Math.rint(2 * Math.sqrt(count) - 1)));
+    double room = FEWEST_SHOOTS + view.scale() * state.sprouts.lengthM[cohort] / ROOM_OF_A_SHOOT;
+    double most = Math.min(MOST_SHOOTS, room);
+    return (int) Math.max(1, Math.min(most, Math.rint(2 * Math.sqrt(count) - 1)));
   }
 
   private void shoot(Spot foot, double lean, int cohort, int shoot, int shoots) {

@@ -15,6 +15,7 @@ import longbough.runner.drawing.scene.Style;
 final class WoodPainter {
   private static final double THINNEST = 0.45;
   private static final double TWIG = 0.9;
+  private static final double TOO_SHORT_TO_BEND = 20;
   private static final double BLUNT_CUT = 0.16;
 
   /** Share of its full leaf area at which a zone hides its side branches. */
@@ -152,11 +153,15 @@ final class WoodPainter {
   private void twig(Outline twigs, LimbLine line, double along, Spot to) {
     Spot from = line.at(Math.min(0.97, Math.max(0.02, along - 0.16)));
     Spot bend = line.at(Math.min(1, along - 0.02));
-    twigs.move(view.x(from.eastM()), view.y(from.heightM()));
-    twigs.quad(
-        (view.x(bend.eastM()) + view.x(to.eastM())) / 2,
-        (view.y(bend.heightM()) + view.y(to.heightM())) / 2,
-        view.x(to.eastM()),
-        view.y(to.heightM()));
+    double x = view.x(to.eastM());
+    double y = view.y(to.heightM());
+    double fromX = view.x(from.eastM());
+    double fromY = view.y(from.heightM());
+    twigs.move(fromX, fromY);
+    if (Math.abs(x - fromX) + Math.abs(y - fromY) < TOO_SHORT_TO_BEND) {
+      twigs.line(x, y);
+    } else {
+      twigs.quad((view.x(bend.eastM()) + x) / 2, (view.y(bend.heightM()) + y) / 2, x, y);
+    }
   }
 }
