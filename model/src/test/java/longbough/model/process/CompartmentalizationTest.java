@@ -48,8 +48,6 @@ class CompartmentalizationTest {
     Wounds wounds = context.state.wounds;
     double length = wounds.columnUpM[w] + wounds.columnDownM[w];
     double areaCm2 = 1e4 * decayedAreaM2(context, 4);
-    System.out.printf("spruce: length %.2f m, area %.0f cm2, ratio %.0f%n", length, areaCm2,
-        length / Math.sqrt(areaCm2 / 1e4 / Math.PI));
     assertThat(length).isBetween(2.0, 3.5);
     assertThat(areaCm2).isBetween(110.0, 180.0);
     assertThat(length / Math.sqrt(areaCm2 / 1e4 / Math.PI)).isBetween(30.0, 50.0);

@@ -64,10 +64,6 @@ class WindTest {
   void soundTreeSeldomFails(String species) {
     YearContext context = tree(species);
     TestTrunks.wind(context);
-    System.out.printf("%s: stem %.5f root %.5f limb %.5f; gusts %.1f %.1f %.1f%n", species,
-        context.state.vitality.stemFailureProbability, context.state.vitality.uprootingProbability,
-        context.state.vitality.limbFailureProbability, context.wind.stemInLeafMs, context.wind.rootInLeafMs,
-        context.wind.limbInLeafMs);
     assertThat(context.state.vitality.failureProbability).isBetween(1e-8, 0.05);
   }
 
@@ -216,9 +212,6 @@ class WindTest {
       }
     }
     TestTrunks.wind(context);
-    System.out.printf("radius %.1f m, leaves %.0f m2: gusts stem %.0f root %.0f limb %.0f, failure %.6f%n", radiusM,
-        context.state.leafAreaM2(), context.wind.stemInLeafMs, context.wind.rootInLeafMs, context.wind.limbInLeafMs,
-        context.state.vitality.failureProbability);
     assertThat(context.state.vitality.failureProbability).isBetween(0.0, 0.05);
     assertThat(context.wind.rootInLeafMs).isBetween(30.0, 120.0);
   }
