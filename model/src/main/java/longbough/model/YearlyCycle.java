@@ -83,7 +83,7 @@ final class YearlyCycle {
   YearlyCycle(Climate climate, Site place, Crew crew) {
     this.weather = new Weather(climate, place);
     this.crew = crew;
-    this.eachMonth = List.of(new SoilWater(place), new Assimilation(place), new Maintenance(), new ReserveBalance());
+    this.eachMonth = List.of(new SoilWater(place), new Assimilation(place), new Maintenance(place), new ReserveBalance());
     this.yearEnd =
         List.of(
             new RootRenewal(),

@@ -17,6 +17,8 @@ import longbough.shared.source.ParameterTable;
  * @param temperatureWidthC distance from it at which assimilation ends, degC
  * @param daytimeWarmthC daytime mean over daily mean temperature, degC
  * @param q10 factor of respiration for 10 degC more, 1
+ * @param leafQ10 the same of leaves, which acclimate, 1
+ * @param activeSapwoodM depth of sapwood that respires fully, m
  * @param dayRespirationShare respiration of lit leaves over that in the dark, 1
  * @param sapwoodRespiration respiration of sapwood at 10 degC, kg C per kg C and year
  * @param fineRootRespiration the same of fine roots
@@ -40,6 +42,8 @@ public record CarbonParameters(
     double temperatureWidthC,
     double daytimeWarmthC,
     double q10,
+    double leafQ10,
+    double activeSapwoodM,
     double dayRespirationShare,
     double sapwoodRespiration,
     double fineRootRespiration,
@@ -64,6 +68,8 @@ public record CarbonParameters(
         table.value("carbon.temperature_width_c"),
         table.value("carbon.daytime_warmth_c"),
         table.value("carbon.q10"),
+        table.value("carbon.leaf_q10"),
+        table.value("carbon.active_sapwood_m"),
         table.value("carbon.day_respiration_share"),
         table.value("carbon.sapwood_respiration"),
         table.value("carbon.fine_root_respiration"),

@@ -14,10 +14,11 @@ import longbough.model.parameter.SpeciesParameters;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
- * G   = sum_c L_c P_c  d  fT fW on (1 + comp) site
+ * G   = sum_c L_c P_c  d  fT fW on (1 + comp),   A = (1 + rd) An site
  * </pre>
  *
- * P assimilation per leaf area (umol m-2 s-1); A capacity of sun leaves, s shade share; I absorbed light
+ * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An of leaf
+ * measurements, dark respiration rd over it and soil quality, s shade share; I absorbed light
  * (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf absorptance a
  * and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d daylight (s); fT
  * parabola of daytime temperature; fW = 1 - sensitivity (1 - min(1, W/W0)) of soil water share W; on
@@ -71,10 +72,10 @@ public final class Assimilation implements Process {
     double daylightS = site.dayLengthH[month] * LeafTime.SECONDS_PER_HOUR;
     double photons = site.radiationMjM2Day[month] * J_PER_MJ * p.parShare() * p.photonsPerJoule() / daylightS;
     double lit = photons * p.leafAbsorptance() * p.quantumYield();
+    double capacity = place.growthFactor() * s.photosyntheticCapacityUmolM2S() * (1 + s.darkRespirationRatio());
     double scale =
-        p.unevenLight() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * daylightS * LeafTime.DAYS
-            * warmth * water * on * (1 + context.state.pools.compensation) * place.growthFactor();
-    double capacity = s.photosyntheticCapacityUmolM2S();
+        p.unevenLight() * capacity * LeafTime.KG_C_PER_UMOL * daylightS * LeafTime.DAYS
+            * warmth * water * on * (1 + context.state.pools.compensation);
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {

@@ -12,14 +12,14 @@ import longbough.model.state.TreeState;
  *
  * <pre>
  * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf La(d) / (Ka(d)^2 Ha(d))
- * fit = min(1, max(0, (E - E0) / w)),   F' = F + c (F* - F)
+ * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
  * b' = b + r v (1 - b)
  * </pre>
  *
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from the
  * species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf factor lf; E
- * light share, E0 the share that repays a leaf, w span; so that crowns don't overshoot and later
- * collapse. b bud fullness, r return rate, v reserve over its set point. Neighbours slowly close a gap.
+ * light share, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k its
+ * yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r return rate, v reserve over its set point. Neighbours slowly close a gap.
  * Source: allometry McPherson et al. 2016; the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
@@ -45,14 +45,19 @@ public final class CrownPotential implements Process {
     TreeState state = context.state;
     ModelParameters p = context.parameters;
     fillGaps(state, p.allocation());
+    returns(context);
     room.follow(state, context.light, p, p.allocation().crownFollow());
     returnBuds(state, p);
-    Limbs limbs = state.limbs;
+  }
+
+  /** Last season's net return of each zone's leaves, after what they cost to build. */
+  private static void returns(YearContext context) {
+    Limbs limbs = context.state.limbs;
+    CrownLight light = context.light;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      CrownLight light = context.light;
       int cell = light.zoneCell[zone];
-      double cost = Foliage.leafKgCM2(p, light.capacityShare[cell]) / p.species().leafLifeYears();
-      limbs.leafReturnKgCM2[zone] = light.returnKgCM2[cell] - cost * (1 + p.carbon().growthRespiration());
+      double cost = LeafRoom.yearlyCostKgCM2(context.parameters, light.capacityShare[cell]);
+      limbs.leafReturnKgCM2[zone] = light.returnKgCM2[cell] - cost;
     }
   }
 

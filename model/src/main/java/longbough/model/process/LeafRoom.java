@@ -36,7 +36,7 @@ public final class LeafRoom {
         for (int z = 0; z < Limbs.ZONES; z++) {
           int zone = limb * Limbs.ZONES + z;
           double room = density * volume * ZONE_VOLUME[z];
-          double target = room * fit(p, light.lightShare[light.zoneCell[zone]]);
+          double target = room * fit(p, light.lightShare[light.zoneCell[zone]]) * worth(p, light, limbs, zone);
           double now = limbs.fullLeafAreaM2[zone];
           boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
           double step = young ? Math.max(pace, YOUNG_PACE) : pace;
@@ -46,6 +46,18 @@ public final class LeafRoom {
     }
   }
 
+  /** Share of its leaf that a zone keeps by last season's return: all where it repaid its building. */
+  private static double worth(ModelParameters p, CrownLight light, Limbs limbs, int zone) {
+    double cost = yearlyCostKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
+    return cost > 0 ? Math.min(1, Math.max(0, 1 + limbs.leafReturnKgCM2[zone] / cost)) : 1;
+  }
+
+  /** What a square metre of leaf costs to build, over the years it lives, kg C m-2 a year. */
+  static double yearlyCostKgCM2(ModelParameters p, double capacityShare) {
+    double built = Foliage.leafKgCM2(p, capacityShare) * (1 + p.carbon().growthRespiration());
+    return built / p.species().leafLifeYears();
+  }
+
   static double fit(ModelParameters p, double lightShare) {
     AllocationParameters a = p.allocation();
     double low = a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
@@ -53,8 +65,9 @@ public final class LeafRoom {
   }
 
   /**
-   * Sets the full leaf area of every zone of an untouched crown so that it sums to a given leaf area,
-   * with the leaf factor that goes with it. Light and leaf are made to agree by some rounds.
+   * Sets the full leaf area of every zone of an untouched crown: such that it would sum to a given leaf
+   * area were the tree free-standing, which gives the leaf factor, and then as its real openness allows.
+   * Light and leaf are made to agree by some rounds.
    */
   public static void settle(TreeState state, ModelParameters p, double openness, double leafAreaM2) {
     LeafRoom room = new LeafRoom();
@@ -76,9 +89,14 @@ public final class LeafRoom {
         limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone];
       }
       if (round < SETTLE_ROUNDS - 1) {
-        field.compute(state, light, p, openness);
+        field.compute(state, light, p, 1);
         room.follow(state, light, p, SETTLE_PACE);
       }
+    }
+    for (int round = 0; openness < 1 && round < SETTLE_ROUNDS; round++) {
+      field.compute(state, light, p, openness);
+      room.follow(state, light, p, SETTLE_PACE);
+      System.arraycopy(limbs.fullLeafAreaM2, 0, limbs.leafAreaM2, 0, limbs.count * Limbs.ZONES);
     }
   }
 

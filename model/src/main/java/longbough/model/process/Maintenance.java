@@ -5,6 +5,7 @@ import java.util.Set;
 import longbough.model.history.Flow;
 import longbough.model.parameter.CarbonParameters;
 import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.Site;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Pools;
@@ -15,10 +16,13 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = Q^((T-10)/10) (rs S + rf F) / 12 + Q^((T-25)/10) rd A sum_c L_c s_c [night + x day]
+ * M = Q^((T-10)/10) (rs S + rf F) / 12 + Ql^((T-25)/10) rd A sum_c L_c s_c [night + x day]
+ * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
  * </pre>
  *
- * S carbon in living sapwood of trunk, limbs, sprouts and coarse roots (kg C), F in fine roots; rs, rf
+ * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr and
+ * coarse roots Ro the sapwood share s of the section but no deeper than da (m) under the bark, since
+ * inner sapwood respires little (R radius, m); F carbon in fine roots; Ql of leaves is lower because they acclimate; rs, rf
  * rates at 10 degC (kg C per kg C and year); rd dark respiration over capacity A at 25 degC; L leaf
  * area, s shade share by cell; x lit over dark respiration. These costs stay when leaves go: that is
  * how a tree starves. What the mobile reserve can't pay is recorded as unmet. Source: Ryan 1991, Ryan
@@ -28,6 +32,12 @@ public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
   private static final double LEAF_REFERENCE_C = 25;
   private static final double HOURS = 24;
+
+  private final Site place;
+
+  public Maintenance(Site place) {
+    this.place = place;
+  }
 
   @Override
   public String name() {
@@ -63,7 +73,7 @@ public final class Maintenance implements Process {
     context.ledger.book(Flow.MAINTENANCE, paid);
   }
 
-  private static double leaves(YearContext context, CarbonParameters p, double temperature) {
+  private double leaves(YearContext context, CarbonParameters p, double temperature) {
     SpeciesParameters s = context.parameters.species();
     int month = context.month - 1;
     double on = s.evergreen() ? 1 : context.leafOn[month];
@@ -73,8 +83,8 @@ public final class Maintenance implements Process {
     double day = context.site.dayLengthH[month];
     double seconds = (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
     double perArea =
-        s.darkRespirationRatio() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * seconds * on
-            * LeafTime.q10Factor(p.q10(), temperature, LEAF_REFERENCE_C);
+        s.darkRespirationRatio() * place.growthFactor() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * seconds * on
+            * LeafTime.q10Factor(p.leafQ10(), temperature, LEAF_REFERENCE_C);
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
@@ -86,7 +96,7 @@ public final class Maintenance implements Process {
   }
 
   /** Carbon in wood that respires, kg C. */
-  static double livingWoodKgC(TreeState state, ModelParameters p) {
+  private static double livingWoodKgC(TreeState state, ModelParameters p) {
     double branches = 0;
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
@@ -98,10 +108,10 @@ public final class Maintenance implements Process {
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       sprouts += state.sprouts.woodKgC[cohort];
     }
-    double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
-    return state.pools.trunkSapwoodKgC
-        + p.reserve().branchLivingShare() * branches
-        + sprouts
-        + rootShare * state.pools.coarseRootKgC;
+    double inner = 1 - Math.min(1, p.carbon().activeSapwoodM() / (state.trunk.dbhM() / 2));
+    double active = Math.min(state.trunk.sapwoodShare, 1 - inner * inner);
+    Pools pools = state.pools;
+    double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
+    return p.reserve().branchLivingShare() * branches + sprouts + active * axis;
   }
 }
