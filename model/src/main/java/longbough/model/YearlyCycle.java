@@ -173,6 +173,7 @@ final class YearlyCycle {
     context.worstWater = 1;
     context.maintenanceNeedKgC = 0;
     context.monthNetKgC = 0;
+    context.leafBuilt = 0;
     Arrays.fill(context.newLeafShare, 0);
     Arrays.fill(context.newSproutLeafShare, 0);
     Arrays.fill(context.light.returnKgCM2, 0);

@@ -57,10 +57,7 @@ public final class Assimilation implements Process {
     SpeciesParameters s = parameters.species();
     SiteYear site = context.site;
     int month = context.month - 1;
-    double on = context.leafOn[month];
-    if (s.evergreen()) {
-      on = 1;
-    }
+    double on = LeafTime.leavesOut(context);
     double warmth = warmth(p, site.temperatureC[month]);
     double water = 1 - s.droughtSensitivity() * (1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold()));
     if (context.leafOn[month] > 0.5) {

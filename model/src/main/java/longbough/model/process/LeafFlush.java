@@ -11,16 +11,18 @@ import longbough.model.state.TreeState;
  * Builds this spring's leaves month by month out of the reserve.
  *
  * <pre>
- * need = df sum_z new_z L_z m_z,   paid = min(need, v (R - floor) / (1 + c)),   q = paid / need
- * leaf carbon += q df new L m,     L -= (1 - q) df new L
+ * need = (f - b) sum_z new_z L_z m_z,   paid = min(need, v (R - floor) / (1 + c)),   q = paid / need
+ * leaf carbon += q (f - b) new L m,      b' = b + q (f - b)
  * </pre>
  *
- * df share of the season's leaves that unfold this month; new share of a zone's leaf area that is new; m
+ * f share of the season's leaves that the warmth has called out so far, b share that is built; new share of a zone's leaf area that is new; m
  * leaf carbon per area by its light (kg C m-2); v greatest share of the mobile reserve that one month may
- * take; c construction cost. A tree that can't pay for its leaves puts out fewer. Source: construction
+ * take; c construction cost. What can't be paid at once is built later from what the first leaves earn;
+ * what is not built by midsummer is not put out this year. Source: construction
  * cost Ryan 1991; v assumption.
  */
 public final class LeafFlush implements Process {
+  private static final int MIDSUMMER = 7;
 
   @Override
   public String name() {
@@ -39,21 +41,24 @@ public final class LeafFlush implements Process {
 
   @Override
   public void run(YearContext context) {
-    int month = context.month - 1;
-    double unfolding = context.leafOn[month] - (month == 0 ? 0 : context.leafOn[month - 1]);
-    if (unfolding <= 0) {
+    double unfolding = context.leafOn[context.month - 1] - context.leafBuilt;
+    if (context.month > MIDSUMMER || unfolding <= 0) {
       return;
     }
     double need = unfolding * need(context);
     if (need <= 0) {
+      context.leafBuilt += unfolding;
       return;
     }
     double share = context.parameters.reserve().flushShare();
     double able = Spending.structureFor(context, share * context.state.pools.mobileKgC());
     double met = Math.min(1, able / need);
-    build(context, unfolding, met);
+    build(context, unfolding * met);
     Spending.fromReserve(context, met * need);
-    if (met < 1) {
+    context.leafBuilt += unfolding * met;
+    if (context.month == MIDSUMMER && context.leafBuilt < 1) {
+      giveUp(context, 1 - context.leafBuilt);
+      context.leafBuilt = 1;
       context.light.stale = true;
     }
   }
@@ -76,22 +81,32 @@ public final class LeafFlush implements Process {
     return sum;
   }
 
-  private static void build(YearContext context, double unfolding, double met) {
+  private static void build(YearContext context, double unfolded) {
     ModelParameters p = context.parameters;
     Limbs limbs = context.state.limbs;
     Sprouts sprouts = context.state.sprouts;
     CrownLight light = context.light;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      double fresh = unfolding * context.newLeafShare[zone] * limbs.leafAreaM2[zone];
-      limbs.leafKgC[zone] += met * fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
-      limbs.leafAreaM2[zone] -= (1 - met) * fresh;
+      double fresh = unfolded * context.newLeafShare[zone] * limbs.leafAreaM2[zone];
+      limbs.leafKgC[zone] += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
     }
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      double fresh = unfolding * context.newSproutLeafShare[cohort] * sprouts.leafAreaM2[cohort];
+      double fresh = unfolded * context.newSproutLeafShare[cohort] * sprouts.leafAreaM2[cohort];
       if (fresh > 0) {
-        sprouts.leafKgC[cohort] += met * fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
-        sprouts.leafAreaM2[cohort] -= (1 - met) * fresh;
+        sprouts.leafKgC[cohort] += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
       }
+    }
+  }
+
+  /** Leaves that could not be paid for by midsummer are not put out this year. */
+  private static void giveUp(YearContext context, double share) {
+    Limbs limbs = context.state.limbs;
+    Sprouts sprouts = context.state.sprouts;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      limbs.leafAreaM2[zone] *= 1 - share * context.newLeafShare[zone];
+    }
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      sprouts.leafAreaM2[cohort] *= 1 - share * context.newSproutLeafShare[cohort];
     }
   }
 }

@@ -14,6 +14,13 @@ final class LeafTime {
 
   private LeafTime() {}
 
+  /** Share of the leaf area on record that is really out this month; evergreens always hold theirs. */
+  static double leavesOut(YearContext context) {
+    return context.parameters.species().evergreen()
+        ? 1
+        : Math.min(context.leafOn[context.month - 1], context.leafBuilt);
+  }
+
   /** Factor of respiration at a temperature over that at another: Q10^((T - Tref) / 10). */
   static double q10Factor(double q10, double temperatureC, double referenceC) {
     return Fast.exp(Fast.log(q10) * (temperatureC - referenceC) / 10);

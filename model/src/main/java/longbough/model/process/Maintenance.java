@@ -76,7 +76,7 @@ public final class Maintenance implements Process {
   private double leaves(YearContext context, CarbonParameters p, double temperature) {
     SpeciesParameters s = context.parameters.species();
     int month = context.month - 1;
-    double on = s.evergreen() ? 1 : context.leafOn[month];
+    double on = LeafTime.leavesOut(context);
     if (on == 0) {
       return 0;
     }

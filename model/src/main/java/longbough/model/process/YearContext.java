@@ -23,6 +23,9 @@ public final class YearContext {
   /** Share of this season's leaves that are out, by month, 0 to 1. */
   public final double[] leafOn = new double[12];
 
+  /** Share of this season's new leaves that has been paid for so far, 0 to 1. */
+  public double leafBuilt;
+
   /** Share of each zone's (then each sprout cohort's) leaf area that is new this year. */
   public final double[] newLeafShare = new double[Limbs.MAX * Limbs.ZONES];
 
