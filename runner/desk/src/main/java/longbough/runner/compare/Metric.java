@@ -72,7 +72,7 @@ public enum Metric {
       return Living.value(history, YearColumn.STRENGTH_LOSS_FRACTION, years);
     }
   },
-  WALL_RATIO_END("Residual wall ratio at the end", "1", true) {
+  WALL_RATIO_END("Residual wall ratio t/R at the end", "number", true) {
     @Override
     double of(History history, int years, double discountRate) {
       return Living.value(history, YearColumn.WALL_RATIO, years);

@@ -48,7 +48,8 @@ final class Weight {
     } else if (event instanceof TreeEvent.DecayReached) {
       return first("decay", TURN, WORK);
     } else if (event instanceof TreeEvent.Pruned pruned) {
-      return first(pruned.operation(), pruned.foliageRemovedFraction() >= BIG_DOSE ? FIRST_WORK : STRESS, WORK);
+      boolean big = pruned.foliageRemovedFraction() >= BIG_DOSE;
+      return first(pruned.operation(), big ? FIRST_WORK : STRESS, big ? WORK : SMALL);
     } else if (event instanceof TreeEvent.Drought || event instanceof TreeEvent.Defoliated) {
       return STRESS;
     } else if (event instanceof TreeEvent.LimbBroken broken) {
