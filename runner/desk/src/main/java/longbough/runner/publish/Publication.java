@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -27,23 +28,24 @@ public final class Publication {
 
   public static void write(Summary summary, Provenance provenance, OutputFolder output)
       throws IOException {
-    // The tidy files and the pictures need nothing of each other, so they are written side by side.
+    // Tables, charts and drawings need nothing of each other, so they are made side by side.
     CompletableFuture<Void> tables =
-        CompletableFuture.runAsync(
-            () -> checked(() -> TidyFiles.write(summary.comparison(), summary, output.folder())));
+        aside(() -> TidyFiles.write(summary.comparison(), summary, output.folder()));
     List<LineChart> charts = ChartSet.of(summary.comparison());
-    ChartFiles.write(charts, output.folder("charts"));
+    Path chartFolder = output.folder("charts");
+    CompletableFuture<Void> pictures = aside(() -> ChartFiles.write(charts, chartFolder));
     List<Picture> drawings =
         DrawingPictures.write(summary.comparison(), output.folder("drawings"));
     String report = Report.of(new ReportInput(summary, charts, drawings, provenance));
     Files.writeString(output.folder().resolve(REPORT), report, StandardCharsets.UTF_8);
     finished(tables);
+    finished(pictures);
     Manifest.write(summary.comparison(), provenance, output.folder());
   }
 
-  private static void finished(CompletableFuture<Void> tables) throws IOException {
+  private static void finished(CompletableFuture<Void> work) throws IOException {
     try {
-      tables.join();
+      work.join();
     } catch (CompletionException failed) {
       if (failed.getCause() instanceof UncheckedIOException io) {
         throw io.getCause();
@@ -56,11 +58,14 @@ public final class Publication {
     void run() throws IOException;
   }
 
-  private static void checked(Writing writing) {
-    try {
-      writing.run();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private static CompletableFuture<Void> aside(Writing writing) {
+    return CompletableFuture.runAsync(
+        () -> {
+          try {
+            writing.run();
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        });
   }
 }
