@@ -40,8 +40,8 @@ final class CompareOptions {
   @Option(
       names = "--regimes",
       paramLabel = "NAME",
-      split = ",",
-      description = "Only these regimes, in this order; the first is the reference.")
+      description = "Only these regimes (several: commas between, or the option again), in this order; the first is"
+              + " the reference.")
   private List<String> regimes;
 
   /** The input with the options in place; every mistake is reported together. */
@@ -86,8 +86,8 @@ final class CompareOptions {
     }
     List<String> known = all.stream().map(Regime::name).toList();
     List<Regime> chosen = new ArrayList<>();
-    for (String name : regimes) {
-      int index = known.indexOf(name.strip());
+    for (String name : asked(known)) {
+      int index = known.indexOf(name);
       if (index < 0) {
         String nearest = String.join(", ", Nearest.of(name, known, known.size()));
         problems.add(problem("--regimes", "'" + name + "'", "regimes of the scenario: " + nearest));
@@ -98,6 +98,16 @@ final class CompareOptions {
       }
     }
     return chosen;
+  }
+
+  /** The names asked for; a comma may also be part of a name. */
+  private List<String> asked(List<String> known) {
+    List<String> names = new ArrayList<>();
+    for (String given : regimes) {
+      List<String> parts = known.contains(given) ? List.of(given) : List.of(given.split(",", -1));
+      parts.forEach(part -> names.add(part.strip()));
+    }
+    return names;
   }
 
   private static void check(List<Problem> problems, String key, Number value) {
