@@ -124,6 +124,19 @@ public enum Metric {
     return unit;
   }
 
+  /**
+   * The least difference worth a word, in the figure's unit: one sprout, one unit of money, half a
+   * point of a share, half a square metre of leaf; our own choice.
+   */
+  public double worthMentioning() {
+    return switch (unit) {
+      case "1" -> 0.005;
+      case "a year" -> 0.0005;
+      case "m²" -> 0.5;
+      default -> this == WALL_RATIO_END ? 0.005 : 1;
+    };
+  }
+
   public boolean moreIsBetter() {
     return moreIsBetter;
   }

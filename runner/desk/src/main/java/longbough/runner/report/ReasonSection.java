@@ -8,6 +8,9 @@ import longbough.runner.verdict.Chain;
 final class ReasonSection implements Section {
   private static final int LINKS = 12;
 
+  /** From here on a chain is printed in two columns. */
+  private static final int LONG = 5;
+
   @Override
   public void write(Page page, ReportInput input) {
     page.open("section", "aria-labelledby", "reasons");
@@ -30,7 +33,7 @@ final class ReasonSection implements Section {
       page.element("p", "Nothing out of the ordinary happens.");
       return;
     }
-    page.open("ol", "class", "chain");
+    page.open("ol", "class", links.size() > LONG ? "chain long" : "chain");
     for (Chain.Link link : links) {
       page.open("li").element("span", "Year " + link.year(), "class", "year");
       page.text(": " + String.join("; ", link.phrases()) + ".").close();

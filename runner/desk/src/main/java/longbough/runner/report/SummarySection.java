@@ -92,7 +92,7 @@ final class SummarySection implements Section {
   }
 
   private static void row(Page page, Metric metric, ReportInput input) {
-    String unit = Figures.unit(metric, input.currency()).strip();
+    String unit = Figures.unitWord(metric, input.currency());
     page.open("tr");
     page.element("th", metric.label() + (unit.isEmpty() ? "" : ", " + unit), "scope", "row");
   }

@@ -26,15 +26,19 @@ public final class Figures {
 
   /** The unit with the space before it; nothing for a plain number. */
   public static String unit(Metric metric, String currency) {
-    String text =
-        switch (metric.unit()) {
-          case "1" -> "%";
-          case "a year" -> "% a year";
-          case "number" -> "";
-          case "" -> currency;
-          default -> metric.unit();
-        };
+    String text = unitWord(metric, currency);
     return text.isEmpty() ? "" : SPACE + text.replace(' ', SPACE);
+  }
+
+  /** The unit alone; nothing for a plain number. */
+  public static String unitWord(Metric metric, String currency) {
+    return switch (metric.unit()) {
+      case "1" -> "%";
+      case "a year" -> "% a year";
+      case "number" -> "";
+      case "" -> currency;
+      default -> metric.unit();
+    };
   }
 
   /** A number with three digits, or whole where it is larger; a dash where there is none. */

@@ -54,6 +54,12 @@ public final class Verdict {
       return;
     }
     int last = finding.against().size() - 1;
+    if (finding.against().stream().allMatch(gap -> hardly(metric, gap))) {
+      sentences.add(
+          metric.label() + ": hardly any difference between the regimes (mean "
+              + mean(finding.ranked().get(0), metric) + " under " + name(finding.ranked().get(0)) + ").");
+      return;
+    }
     String best = name(finding.ranked().get(0)) + " " + praise;
     StringBuilder text = new StringBuilder(best);
     text.append(" (mean ").append(mean(finding.ranked().get(0), metric)).append("): ");
@@ -70,13 +76,13 @@ public final class Verdict {
     if (difference.pairs() == 0) {
       return "it never met " + other + " in a future that both survived";
     }
+    if (hardly(finding.metric(), difference)) {
+      return "hardly different from " + other;
+    }
     Certainty certainty = Certainty.of(difference);
     String count = count(difference);
     if (certainty == Certainty.OPEN) {
-      boolean same = difference.better() + difference.worse() == 0;
-      return same
-          ? "the same as " + other + " in every future"
-          : "not told apart from " + other + " (better in " + count + ")";
+      return "not told apart from " + other + " (better in " + count + ")";
     }
     return certainty.word()
         + " better than "
@@ -86,6 +92,12 @@ public final class Verdict {
         + " ("
         + gap(finding.metric(), difference)
         + ")";
+  }
+
+  /** Differences too small to matter, however surely they hold. */
+  private static boolean hardly(Metric metric, PairedDifference difference) {
+    return difference.pairs() > 0 && Math.abs(difference.mean()) < metric.worthMentioning()
+        && Math.max(Math.abs(difference.low()), Math.abs(difference.high())) < 2 * metric.worthMentioning();
   }
 
   private String count(PairedDifference difference) {
