@@ -47,7 +47,7 @@ public final class Extension implements Process {
 
   @Override
   public Set<StatePart> owns() {
-    return Set.of(StatePart.TRUNK, StatePart.LIMBS, StatePart.POOLS, StatePart.FOLIAGE);
+    return Set.of(StatePart.TRUNK, StatePart.LIMBS, StatePart.POOLS, StatePart.FOLIAGE, StatePart.SPROUTS);
   }
 
   @Override

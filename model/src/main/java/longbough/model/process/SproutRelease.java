@@ -42,7 +42,7 @@ public final class SproutRelease implements Process {
 
   @Override
   public Set<StatePart> owns() {
-    return Set.of(StatePart.SPROUTS, StatePart.LIMBS, StatePart.POOLS);
+    return Set.of(StatePart.SPROUTS, StatePart.LIMBS, StatePart.POOLS, StatePart.RESERVE);
   }
 
   @Override
