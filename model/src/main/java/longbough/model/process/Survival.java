@@ -45,6 +45,9 @@ public final class Survival implements Process {
     TreeState state = context.state;
     SurvivalParameters p = context.parameters.survival();
     Vitality vitality = state.vitality;
+    if (!vitality.alive) {
+      return;
+    }
     double draw = context.random.uniform();
     double drought = Math.min(1, 1 - context.worstWater);
     double stress = Math.max(drought, vitality.defoliation);
