@@ -1,0 +1,106 @@
+package longbough.model;
+
+import java.lang.reflect.Array;
+import java.lang.reflect.Field;
+import java.lang.reflect.Modifier;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+
+/** Copies, compares and walks plain objects field by field, so that no new field is forgotten by a test. */
+final class PlainData {
+
+  private PlainData() {}
+
+  /** Writes every field of one object into another of its class, arrays and parts of ours included. */
+  static void copy(Object from, Object to) {
+    each(from.getClass(), field -> {
+      Object value = field.get(from);
+      if (value != null && field.getType().isArray()) {
+        Object target = field.get(to);
+        int length = Array.getLength(value);
+        if (Array.getLength(target) != length) {
+          target = Array.newInstance(field.getType().getComponentType(), length);
+          field.set(to, target);
+        }
+        System.arraycopy(value, 0, target, 0, length);
+      } else if (part(field)) {
+        copy(value, field.get(to));
+      } else if (!Modifier.isFinal(field.getModifiers())) {
+        field.set(to, value);
+      }
+    });
+  }
+
+  /** Names of the numbers that differ in their bits, e.g. {@code limbs.woodKgC[3]}. */
+  static List<String> differences(Object one, Object two) {
+    List<Object> left = new ArrayList<>();
+    List<String> found = new ArrayList<>();
+    walk("", one, (name, value) -> left.add(value));
+    int[] at = {0};
+    walk("", two, (name, value) -> {
+      if (at[0] >= left.size() || !left.get(at[0]++).equals(value)) {
+        found.add(name);
+      }
+    });
+    return found;
+  }
+
+  /** Whether two objects agree to the bit; quick, since arrays are compared whole. */
+  static boolean same(Object one, Object two) {
+    boolean[] same = {true};
+    each(one.getClass(), field -> {
+      Object a = field.get(one);
+      Object b = field.get(two);
+      if (part(field)) {
+        same[0] &= same(a, b);
+      } else {
+        same[0] &= java.util.Arrays.deepEquals(new Object[] {a}, new Object[] {b});
+      }
+    });
+    return same[0];
+  }
+
+  /** Tells every value with its name; only the used part of wounds counts. */
+  static void walk(String prefix, Object object, BiConsumer<String, Object> visitor) {
+    each(object.getClass(), field -> {
+      Object value = field.get(object);
+      String name = prefix + field.getName();
+      if (value == null) {
+        return;
+      }
+      if (field.getType().isArray()) {
+        for (int i = 0; i < Array.getLength(value); i++) {
+          visitor.accept(name + "[" + i + "]", Array.get(value, i));
+        }
+      } else if (part(field)) {
+        walk(name + ".", value, visitor);
+      } else {
+        visitor.accept(name, value);
+      }
+    });
+  }
+
+  private static boolean part(Field field) {
+    Class<?> type = field.getType();
+    return !type.isPrimitive() && !type.isEnum() && !type.isRecord() && !type.isArray()
+        && type.getName().startsWith("longbough.model.");
+  }
+
+  private interface Use {
+    void of(Field field) throws IllegalAccessException;
+  }
+
+  private static void each(Class<?> type, Use use) {
+    for (Field field : type.getDeclaredFields()) {
+      if (!Modifier.isStatic(field.getModifiers()) && !field.isSynthetic()) {
+        try {
+          field.setAccessible(true);
+          use.of(field);
+        } catch (IllegalAccessException refused) {
+          throw new IllegalStateException(refused);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package longbough.model.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import longbough.model.PlayedTrees;
+import longbough.model.history.CarbonLedger;
+import longbough.model.history.EventLog;
+import longbough.model.parameter.Climate;
+import longbough.model.parameter.SiteYear;
+import longbough.model.parameter.WeatherParameters;
+import longbough.model.random.RandomStream;
+import longbough.model.state.TreeState;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WeatherTest {
+  private static final int YEARS = 20_000;
+
+  private interface Look {
+    void at(SiteYear year);
+  }
+
+  private static void play(Climate climate, int years, Look look) {
+    YearContext context = new YearContext(new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
+    context.parameters = PlayedTrees.parameters("tilia-cordata");
+    Weather weather = new Weather(climate, PlayedTrees.OPEN);
+    for (int year = 0; year < years; year++) {
+      context.random.start(77, year % 100, year / 100, weather.name());
+      weather.run(context);
+      look.at(context.site);
+    }
+  }
+
+  /** A gust that returns in T years is passed in one of T years: within four standard errors over 20,000. */
+  @ParameterizedTest
+  @CsvSource({"10, 29", "50, 34"})
+  void gustsReturnAsOftenAsTheClimateSays(double returnYears, double gustMs) {
+    int[] passed = {0};
+    play(PlayedTrees.MARITIME, YEARS, year -> passed[0] += year.gustMs > gustMs ? 1 : 0);
+    double share = 1 / returnYears;
+    double standardError = Math.sqrt(share * (1 - share) / YEARS);
+    assertThat(passed[0] / (double) YEARS).isCloseTo(share, within(4 * standardError));
+  }
+
+  @Test
+  void rainAndWarmthKeepTheirMeansOutsideDrySeasons() {
+    WeatherParameters p = PlayedTrees.parameters("tilia-cordata").weather();
+    double[] sums = new double[5];
+    play(PlayedTrees.MARITIME, YEARS, year -> {
+      sums[0] += year.rainMm[0];
+      sums[1] += year.temperatureC[0];
+      sums[2] += year.temperatureC[0] * year.temperatureC[0];
+      sums[3] += year.rainMm[6];
+      sums[4] += year.temperatureC[6];
+    });
+    double root = Math.sqrt(YEARS);
+    double rainSd = 140 * Math.sqrt(Math.exp(p.rainSd() * p.rainSd()) - 1);
+    assertThat(sums[0] / YEARS).isCloseTo(140, within(4 * rainSd / root));
+    assertThat(sums[1] / YEARS).isCloseTo(4.5, within(4 * p.temperatureSdC() / root + 0.01));
+    double sd = Math.sqrt(sums[2] / YEARS - Math.pow(sums[1] / YEARS, 2));
+    assertThat(sd).isCloseTo(p.temperatureSdC(), within(0.03 * p.temperatureSdC()));
+    double dryRain = 20 * (1 + p.dryYearChance() * (p.dryYearRain() - 1));
+    assertThat(sums[3] / YEARS).as("a dry season now and then").isCloseTo(dryRain, within(0.03 * dryRain));
+    assertThat(sums[4] / YEARS).isCloseTo(17.7 + p.dryYearChance() * p.dryYearWarmthC(), within(0.05));
+  }
+
+  /** The south's July is month 1 of the model: a climate turned by half a year gives the same site years. */
+  @Test
+  void theSouthernYearBeginsInJuly() {
+    SiteYear north = new SiteYear();
+    SiteYear south = new SiteYear();
+    new Weather(PlayedTrees.MARITIME, PlayedTrees.OPEN).mean(north);
+    new Weather(PlayedTrees.SOUTHERN, PlayedTrees.OPEN).mean(south);
+    assertThat(PlayedTrees.SOUTHERN.temperatureC()[6]).isEqualTo(4.5);
+    assertThat(south.temperatureC).containsExactly(north.temperatureC);
+    assertThat(south.rainMm).containsExactly(north.rainMm);
+    assertThat(south.radiationMjM2Day).containsExactly(north.radiationMjM2Day);
+    assertThat(south.dayLengthH).containsExactly(north.dayLengthH);
+    assertThat(south.dayLengthH[0]).as("midwinter comes first").isLessThan(south.dayLengthH[6]);
+  }
+
+  @Test
+  void noYearIsImpossible() {
+    play(PlayedTrees.CONTINENTAL, 2000, year -> {
+      assertThat(year.gustMs).isBetween(5.0, 90.0);
+      assertThat(year.insectDefoliation).isBetween(0.0, 1.0);
+      assertThat(year.frostLoss).isBetween(0.0, 1.0);
+      for (int month = 0; month < 12; month++) {
+        assertThat(year.rainMm[month]).isNotNegative();
+        assertThat(year.radiationMjM2Day[month]).isBetween(0.5, 45.0);
+        assertThat(year.temperatureC[month]).isBetween(-20.0, 40.0);
+      }
+    });
+  }
+}
