@@ -14,6 +14,8 @@ import longbough.shared.source.ParameterTable;
  * @param rootLivingShare least share of coarse roots that is living sapwood, 1
  * @param branchLivingShare share of branch wood that is living sapwood, 1
  * @param vigourShare reserve over its set point below which growth in length is held back, 1
+ * @param ceilingFactor fullest store over the late-season concentration of the species files, 1
+ * @param evergreenLeafStore reserve in an evergreen's leaves, share of dry mass, 1
  * @param startLeast reserve over ceiling of a dying tree at the start, 1
  * @param startSlope its rise with condition, 1
  * @param low reserve over ceiling below which the chain of events calls it low, 1
@@ -28,6 +30,8 @@ public record ReserveParameters(
     double rootLivingShare,
     double branchLivingShare,
     double vigourShare,
+    double ceilingFactor,
+    double evergreenLeafStore,
     double startLeast,
     double startSlope,
     double low) {
@@ -43,8 +47,15 @@ public record ReserveParameters(
         table.value("reserve.root_living_share"),
         table.value("reserve.branch_living_share"),
         table.value("reserve.vigour_share"),
+        table.value("reserve.ceiling_factor"),
+        table.value("reserve.evergreen_leaf_store"),
         table.value("reserve.start_least"),
         table.value("reserve.start_slope"),
         table.value("reserve.low"));
+  }
+
+  /** Reserve that leaves hold over the winter, share of dry mass: none where they fall. */
+  public double leafStore(SpeciesParameters species) {
+    return species.evergreen() ? evergreenLeafStore : 0;
   }
 }

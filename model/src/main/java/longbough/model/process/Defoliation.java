@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
 import longbough.model.history.TreeEvent;
+import longbough.model.parameter.ModelParameters;
 import longbough.model.state.Limbs;
+import longbough.model.state.Pools;
 import longbough.model.state.TreeState;
 
 /**
@@ -19,6 +21,8 @@ import longbough.model.state.TreeState;
  * evergreens (Piper and Fajardo 2014); y is an assumption.
  */
 public final class Defoliation implements Process {
+
+  private static final double LEAST_LEFT = 1e-6;
 
   @Override
   public String name() {
@@ -46,7 +50,7 @@ public final class Defoliation implements Process {
       return;
     }
     double before = context.state.leafAreaM2();
-    context.ledger.book(Flow.EATEN, LeafLoss.take(context.state, lost));
+    context.ledger.book(Flow.EATEN, LeafLoss.take(context.state, lost) + storedInLeaves(context, lost));
     context.light.stale = true;
     if (context.site.insectDefoliation > 0 && context.events.on()) {
       context.events.add(new TreeEvent.Defoliated(context.state.year, context.site.insectDefoliation));
@@ -54,6 +58,18 @@ public final class Defoliation implements Process {
     if (!evergreen) {
       secondFlush(context, lost * before * context.parameters.weather().secondFlush());
     }
+  }
+
+  /** The reserve that an evergreen loses with its leaves, kg C. */
+  private static double storedInLeaves(YearContext context, double lost) {
+    Pools pools = context.state.pools;
+    ModelParameters p = context.parameters;
+    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
+    double leaves = context.state.leafKgC() / (1 - Math.min(lost, 1 - LEAST_LEFT)) * lost;
+    double store = p.reserve().leafStore(p.species()) * p.reserve().ceilingFactor() * dryToSugar * leaves;
+    double taken = pools.reserveCeilingKgC > 0 ? pools.reserveKgC * Math.min(1, store / pools.reserveCeilingKgC) : 0;
+    pools.reserveKgC -= taken;
+    return taken;
   }
 
   private static void secondFlush(YearContext context, double wantedM2) {

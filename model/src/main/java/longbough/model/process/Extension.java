@@ -18,13 +18,14 @@ import longbough.model.geometry.CrownShape;
  *
  * <pre>
  * dH = [Ha(d + 2 m) - Ha(d)] hf v (Ht / H)^2,   Ht = Ha(d) hf
- * dl = min(max, target reach - reach) / sin(angle) x v x tip
+ * dl = min(max v tip, target length - l, sl d - l)
  * wood of dl = form A dl,  wood of dH = thin cone
  * </pre>
  *
  * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of some
  * ten years, so that height holds on when rings narrow); hf this tree's height over allometry; v vigour
- * from the reserve; reach from the crown's shape and allometric spread; tip 1 intact, less where headed; A
+ * from the reserve; target length from the crown's shape and allometric spread, no longer than sl times
+ * the base diameter; tip 1 intact, less where headed; A
  * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader does
  * not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory); allometry see
  * {@link Allometry}.
@@ -98,9 +99,10 @@ public final class Extension implements Process {
         double full = fullM2(limbs, limb);
         double well = full > 0 ? Math.min(1, leaf / full) : 0;
         double tip = limbs.tip[limb] == TipState.HEADED.code() ? a.headedExtension() : 1;
-        double most = a.extensionMaxM() * vigour * well * tip;
-        wantedM[limb] = Math.min(most, Math.max(0, target - limbs.lengthM[limb]));
         double d = limbs.baseDiameterM[limb];
+        double most = a.extensionMaxM() * vigour * well * tip;
+        double bearable = Math.min(target, a.slendernessMax() * d);
+        wantedM[limb] = Math.min(most, Math.max(0, bearable - limbs.lengthM[limb]));
         volume += a.limbForm() * Math.PI / 4 * d * d * wantedM[limb];
       }
     }

@@ -12,11 +12,12 @@ import longbough.model.state.TreeState;
  * How much reserve the living wood can hold, and how much of it can't be mobilised.
  *
  * <pre>
- * C = (cs / cw) (xb B + xs S + xr R),   floor = f C
+ * C = (cs / cw) k (xb B + xs S + xr R + xl N),   floor = f C
  * </pre>
  *
- * B, S, R carbon in living branch, stem and root wood (kg C); x highest concentration of non-structural
- * carbohydrate in it (share of dry mass); cs, cw carbon share of sugar and of dry wood. Source:
+ * B, S, R carbon in living branch, stem and root wood (kg C), N in an evergreen's leaves, which are stores
+ * too; x late-season concentration of non-structural carbohydrate in it (share of dry mass), k how far a
+ * full store lies above that; cs, cw carbon share of sugar and of dry wood. Source:
  * concentrations by organ from Ramirez et al. 2024; floor see Barker Plotkin et al. 2021.
  */
 public final class ReserveCeiling implements Process {
@@ -59,7 +60,9 @@ public final class ReserveCeiling implements Process {
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     state.pools.reserveCeilingKgC =
         dryToSugar
-            * (s.reserveBranchMax() * branches
+            * p.reserve().ceilingFactor()
+            * (p.reserve().leafStore(s) * state.leafKgC()
+                + s.reserveBranchMax() * branches
                 + s.reserveStemMax() * state.pools.trunkSapwoodKgC
                 + s.reserveRootMax() * rootShare * state.pools.coarseRootKgC);
     state.pools.reserveFloorKgC = p.reserve().floor() * state.pools.reserveCeilingKgC;

@@ -78,7 +78,8 @@ public final class LimbSurgery {
       carbon += state.limbs.leafKgC[zone];
       state.limbs.leafKgC[zone] = 0;
     }
-    site.book(carbon + loseWood(limb, woodShare));
+    double reserve = site.reserve.takeWithLeaves(carbon);
+    site.book(carbon + reserve + loseWood(limb, woodShare));
   }
 
   /** Takes a share of a limb's wood with the reserve in it; returns both, kg C. */
@@ -169,7 +170,7 @@ public final class LimbSurgery {
       limbs.leafAreaM2[zone] -= limbs.leafAreaM2[zone] * share;
       limbs.leafKgC[zone] -= carbon;
       limbs.budFullness[zone] -= limbs.budFullness[zone] * share * budLoss;
-      site.book(carbon);
+      site.book(carbon + site.reserve.takeWithLeaves(carbon));
     }
   }
 

@@ -10,9 +10,10 @@ import longbough.model.state.TreeState;
  * The part of the tree's reserve that lies in one of its parts. Living wood holds reserve in
  * proportion to what the species can store there:
  *
- * <pre>R_part = R c_part W_part / (c_b sum W_limb + c_s W_stem + c_r W_root)</pre>
+ * <pre>R_part = R c_part W_part / (c_b sum W_limb + c_s W_stem + c_r W_root + c_l L)</pre>
  *
- * R reserve (kg C); c largest concentration in branch, stem and root (kg per kg); W living wood (kg C):
+ * R reserve (kg C); c largest concentration in branch, stem and root (kg per kg); L leaves of an
+ * evergreen and W living wood (kg C):
  * of living limbs the living share of branches, of sprouts all, of the stem the sapwood, of coarse roots
  * their living share. These are the weights of the reserve's ceiling, so that a cut leaves the reserve
  * over its ceiling as it was. Taking parts away leaves the concentration in the rest unchanged, hence the
@@ -21,6 +22,7 @@ import longbough.model.state.TreeState;
  */
 public final class ReserveShare {
   private TreeState state;
+  private double leafStore;
   private SpeciesParameters species;
   private double branchLivingShare;
   private double reservePerWeight;
@@ -29,6 +31,7 @@ public final class ReserveShare {
   void begin(TreeState tree, ModelParameters parameters) {
     state = tree;
     species = parameters.species();
+    leafStore = parameters.reserve().leafStore(species);
     branchLivingShare = parameters.reserve().branchLivingShare();
     double rootLiving = Math.max(parameters.reserve().rootLivingShare(), tree.trunk.sapwoodShare);
     double total = totalWeight(rootLiving);
@@ -40,6 +43,11 @@ public final class ReserveShare {
     return state.limbs.alive(limb)
         ? take(share * species.reserveBranchMax() * branchLivingShare * state.limbs.woodKgC[limb])
         : 0;
+  }
+
+  /** Takes the reserve in a mass of leaves out of the tree; returns it, kg C. */
+  double takeWithLeaves(double leafKgC) {
+    return leafStore > 0 ? take(leafStore * leafKgC) : 0;
   }
 
   /** Takes the reserve in a mass of sprout wood out of the tree; returns it, kg C. */
@@ -68,7 +76,8 @@ public final class ReserveShare {
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       sprouts += state.sprouts.woodKgC[cohort];
     }
-    return species.reserveBranchMax() * (branchLivingShare * branches + sprouts)
+    return leafStore * state.leafKgC()
+        + species.reserveBranchMax() * (branchLivingShare * branches + sprouts)
         + species.reserveStemMax() * state.pools.trunkSapwoodKgC
         + species.reserveRootMax() * rootLivingShare * state.pools.coarseRootKgC;
   }

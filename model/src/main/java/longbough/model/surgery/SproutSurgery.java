@@ -110,7 +110,7 @@ public final class SproutSurgery {
     double leaf = sprouts.leafKgC[cohort] * share;
     double wood = sprouts.woodKgC[cohort] * share;
     double area = sprouts.leafAreaM2[cohort] * share;
-    double reserve = site.reserve.takeWithSprouts(wood);
+    double reserve = site.reserve.takeWithSprouts(wood) + site.reserve.takeWithLeaves(leaf);
     sprouts.leafKgC[cohort] -= leaf;
     sprouts.woodKgC[cohort] -= wood;
     sprouts.leafAreaM2[cohort] -= area;
