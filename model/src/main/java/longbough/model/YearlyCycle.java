@@ -2,6 +2,7 @@ package longbough.model;
 
 import java.util.Arrays;
 import java.util.List;
+import longbough.model.history.CarbonLedger;
 import longbough.model.history.Flow;
 import longbough.model.parameter.Climate;
 import longbough.model.parameter.Site;
@@ -37,6 +38,7 @@ import longbough.model.process.LimbResistance;
 import longbough.model.process.FailureProbability;
 import longbough.model.process.WindFailure;
 import longbough.model.process.YearContext;
+import longbough.model.state.Pools;
 
 /**
  * The one list that says who acts when in the year, and why in that order. Months count from midwinter.
@@ -154,6 +156,7 @@ final class YearlyCycle {
       run(process, context, seed, member);
     }
     overflow(context);
+    refuseDebt(context);
     context.ledger.close(context.state.year, context.state.totalKgC());
   }
 
@@ -206,6 +209,15 @@ final class YearlyCycle {
   private static boolean falls(YearContext context, int month) {
     return month == MONTHS || month > LATE_SUMMER + 1 && context.leafOn[month - 1] < 0.5
         || context.parameters.species().evergreen() && month == LATE_SUMMER + 2;
+  }
+
+  /** A pool below nothing would balance the account by a debt that no tree can have. */
+  private static void refuseDebt(YearContext context) {
+    Pools pools = context.state.pools;
+    double least = Math.min(Math.min(pools.reserveKgC, pools.growthBudgetKgC), Math.min(pools.fineRootKgC, pools.coarseRootKgC));
+    if (!(least >= -CarbonLedger.TOLERANCE * (1 + context.state.totalKgC()))) {
+      throw new IllegalStateException("year " + context.state.year + ": a carbon pool has fallen to " + least + " kg C");
+    }
   }
 
   /** Sugar that growth left over and that the living wood can't hold. */

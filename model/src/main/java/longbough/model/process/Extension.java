@@ -18,14 +18,14 @@ import longbough.model.geometry.CrownShape;
  *
  * <pre>
  * dH = [Ha(d + 2 m) - Ha(d)] hf v (Ht / H)^2,   Ht = Ha(d) hf
- * dl = min(max v tip, target length - l, sl d - l)
- * wood of dl = form A dl,  wood of dH = thin cone
+ * dl = min(max v tip, target length - l),   d >= l / sl
+ * wood = form (A' l' - A l),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
  * </pre>
  *
  * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of some
  * ten years, so that height holds on when rings narrow); hf this tree's height over allometry; v vigour
- * from the reserve; target length from the crown's shape and allometric spread, no longer than sl times
- * the base diameter; tip 1 intact, less where headed; A
+ * from the reserve; target length from the crown's shape and allometric spread; sl slenderness that
+ * a shoot can bear, so that length brings the thickness it needs; tip 1 intact, less where headed; A
  * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader does
  * not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory); allometry see
  * {@link Allometry}.
@@ -58,15 +58,18 @@ public final class Extension implements Process {
     double vigour = Vigour.of(state, p);
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double heightGain = state.trunk.leaderIntact ? heightGainM(state, p, vigour) : 0;
-    double cost = density * Math.PI * LEAST_RADIUS_M * LEAST_RADIUS_M * heightGain;
-    cost += density * wanted(state, p, vigour);
+    double limbCost = density * wanted(state, p, vigour);
+    double cost = limbCost + density * leaderVolumeM3(state.trunk, heightGain, p.allocation());
     double able =
         Spending.structureFor(context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
     double met = cost > able ? able / cost : 1;
     if (cost <= 0 || met <= 0) {
       return;
     }
-    double built = rise(state, density, heightGain * met) + lengthen(state, p.allocation(), density, met);
+    // A new station comes whole, so a tiny budget may not reach: then the leader waits for next year.
+    double leader = density * leaderVolumeM3(state.trunk, heightGain * met, p.allocation());
+    double rise = leader + met * limbCost <= able ? heightGain * met : 0;
+    double built = rise(state, p.allocation(), density, rise) + lengthen(state, p.allocation(), density, met);
     Spending.fromBudget(context, built);
     if (state.trunk.leaderIntact) {
       NewLimbs.add(context);
@@ -101,9 +104,8 @@ public final class Extension implements Process {
         double tip = limbs.tip[limb] == TipState.HEADED.code() ? a.headedExtension() : 1;
         double d = limbs.baseDiameterM[limb];
         double most = a.extensionMaxM() * vigour * well * tip;
-        double bearable = Math.min(target, a.slendernessMax() * d);
-        wantedM[limb] = Math.min(most, Math.max(0, bearable - limbs.lengthM[limb]));
-        volume += a.limbForm() * Math.PI / 4 * d * d * wantedM[limb];
+        wantedM[limb] = Math.min(most, Math.max(0, target - limbs.lengthM[limb]));
+        volume += limbVolumeM3(a, d, limbs.lengthM[limb], wantedM[limb]);
       }
     }
     return volume;
@@ -125,14 +127,60 @@ public final class Extension implements Process {
     return Math.min(length, (top - height) / Math.max(0.1, cos));
   }
 
-  private static double rise(TreeState state, double density, double gainM) {
-    Trunk trunk = state.trunk;
-    trunk.heightM += gainM;
-    double built = 0;
-    while ((trunk.stations) * Trunk.STATION_STEP_M <= trunk.heightM) {
-      trunk.radiusM[trunk.stations++] = LEAST_RADIUS_M;
-      built += density * Math.PI * LEAST_RADIUS_M * LEAST_RADIUS_M * Trunk.STATION_STEP_M;
+  /** Volume that a limb gains by a growth in length, with the thickness that this asks for, m3. */
+  private static double limbVolumeM3(AllocationParameters a, double diameterM, double lengthM, double gainM) {
+    if (gainM <= 0) {
+      return 0;
     }
+    double longer = lengthM + gainM;
+    double thicker = thickerM(a, diameterM, lengthM, longer);
+    return a.limbForm() * Math.PI / 4 * (thicker * thicker * longer - diameterM * diameterM * lengthM);
+  }
+
+  /** Base diameter of a limb that has grown longer: what its length asks for, at most in proportion. */
+  private static double thickerM(AllocationParameters a, double diameterM, double lengthM, double longerM) {
+    double inProportion = lengthM > 0 ? diameterM * longerM / lengthM : diameterM;
+    return Math.max(diameterM, Math.min(longerM / a.slendernessMax(), inProportion));
+  }
+
+  /** Radius of the leader at a station after a growth in height, m. */
+  private static double leaderRadiusM(Trunk trunk, int station, double gainM, AllocationParameters a) {
+    if (station >= trunk.stations) {
+      return LEAST_RADIUS_M;
+    }
+    double now = trunk.radiusM[station];
+    double wanted = (trunk.heightM + gainM - station * Trunk.STATION_STEP_M) / (2 * a.slendernessMax());
+    return now + Math.min(gainM / (2 * a.slendernessMax()), Math.max(0, wanted - now));
+  }
+
+  /** Volume that the trunk gains by a growth in height, m3. */
+  private static double leaderVolumeM3(Trunk trunk, double gainM, AllocationParameters a) {
+    if (gainM <= 0) {
+      return 0;
+    }
+    double top = trunk.heightM + gainM;
+    double volume = 0;
+    for (int station = (int) (top / Trunk.STATION_STEP_M); station >= 0; station--) {
+      double now = station < trunk.stations ? trunk.radiusM[station] : 0;
+      double then = leaderRadiusM(trunk, station, gainM, a);
+      volume += Math.PI * (then * then - now * now) * Trunk.STATION_STEP_M;
+    }
+    return volume;
+  }
+
+  private static double rise(TreeState state, AllocationParameters a, double density, double gainM) {
+    if (gainM <= 0) {
+      return 0;
+    }
+    Trunk trunk = state.trunk;
+    double built = density * leaderVolumeM3(trunk, gainM, a);
+    double top = trunk.heightM + gainM;
+    int last = (int) (top / Trunk.STATION_STEP_M);
+    for (int station = last; station >= 0; station--) {
+      trunk.radiusM[station] = leaderRadiusM(trunk, station, gainM, a);
+    }
+    trunk.stations = Math.max(trunk.stations, last + 1);
+    trunk.heightM = top;
     state.pools.trunkSapwoodKgC += built;
     return built;
   }
@@ -144,7 +192,9 @@ public final class Extension implements Process {
       if (wantedM[limb] > 0) {
         double gain = wantedM[limb] * met;
         double d = limbs.baseDiameterM[limb];
-        double wood = density * a.limbForm() * Math.PI / 4 * d * d * gain;
+        double length = limbs.lengthM[limb];
+        double wood = density * limbVolumeM3(a, d, length, gain);
+        limbs.baseDiameterM[limb] = thickerM(a, d, length, length + gain);
         limbs.lengthM[limb] += gain;
         limbs.woodKgC[limb] += wood;
         built += wood;
