@@ -26,12 +26,19 @@ public record LineChart(
 
   static final int WIDTH = 900;
   static final int HEIGHT = 430;
+  private static final double BAND_OPACITY = 0.11;
+  private static final double BANDS_OPACITY = 0.36;
   static final String TIME = "Years from now";
 
   /** A value as it is printed at the axis and at the end of a line. */
   String text(double value) {
     double factor = percent ? 100 : 1;
     return ChartText.value(value * factor, scale.high() * factor) + (percent ? "\u00a0%" : "");
+  }
+
+  /** Opacity of a band: the more there are, the lighter each, so that lines stay clear over all. */
+  double bandOpacity() {
+    return Math.min(BAND_OPACITY, BANDS_OPACITY / lines.size());
   }
 
   String heading() {

@@ -63,7 +63,7 @@ final class Overlay {
 
   private void mark(Line line, double x, double y) {
     Shape shape = shape(line.style().mark(), x, y);
-    canvas.setColor(XChartPicture.colour(line, 255));
+    canvas.setColor(XChartPicture.colour(line, XChartPicture.OPAQUE));
     canvas.fill(shape);
     canvas.setColor(Color.WHITE);
     canvas.setStroke(new BasicStroke(1));
@@ -100,7 +100,7 @@ final class Overlay {
           left,
           baseline,
           value ? Fonts.regular(13) : Fonts.semibold(13),
-          XChartPicture.colour(line, 255));
+          XChartPicture.colour(line, XChartPicture.OPAQUE));
       baseline += EndLabel.LINE_HEIGHT;
     }
   }

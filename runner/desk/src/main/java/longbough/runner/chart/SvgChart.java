@@ -1,6 +1,7 @@
 package longbough.runner.chart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Paints a chart as light SVG with real text, title and description, for the report. */
@@ -71,7 +72,9 @@ public final class SvgChart {
       point(points, year, line.band().high()[year]);
     }
     out.append("<polygon fill=\"").append(line.style().colour());
-    out.append("\" fill-opacity=\"0.095\" points=\"").append(points).append("\"/>\n");
+    String opacity = String.format(Locale.ROOT, "%.3f", chart.bandOpacity());
+    out.append("\" fill-opacity=\"").append(opacity).append("\" points=\"");
+    out.append(points).append("\"/>\n");
   }
 
   private void line(Line line) {

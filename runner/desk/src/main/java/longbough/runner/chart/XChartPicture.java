@@ -20,7 +20,7 @@ final class XChartPicture {
   static final Frame FRAME = new Frame(54, 56, 212, 40);
   private static final int PADDING = 10;
   private static final double EDGE = 0.01;
-  private static final int BAND_ALPHA = 24;
+  static final int OPAQUE = 255;
   private static final float LINE_WIDTH = 2.2f;
 
   private XChartPicture() {}
@@ -31,7 +31,8 @@ final class XChartPicture {
     XYChart picture = new XYChart(FRAME.innerWidth(), FRAME.innerHeight());
     look(picture.getStyler(), chart);
     chart.scale().ticks().forEach(tick -> grid(picture, tick, chart.years()));
-    chart.lines().forEach(line -> band(picture, line));
+    int alpha = (int) Math.round(OPAQUE * chart.bandOpacity());
+    chart.lines().forEach(line -> band(picture, line, alpha));
     chart.lines().forEach(line -> line(picture, line));
     Graphics2D body =
         (Graphics2D)
@@ -72,7 +73,7 @@ final class XChartPicture {
     series.setLineStyle(new BasicStroke(1));
   }
 
-  private static void band(XYChart picture, Line line) {
+  private static void band(XYChart picture, Line line, int alpha) {
     if (line.band() == null) {
       return;
     }
@@ -89,9 +90,8 @@ final class XChartPicture {
     series.setXYSeriesRenderStyle(XYSeriesRenderStyle.PolygonArea);
     series.setMarker(SeriesMarkers.NONE);
     series.setLineStyle(new BasicStroke(0.01f));
-    Color clear = colour(line, BAND_ALPHA);
     series.setLineColor(new Color(0, 0, 0, 0));
-    series.setFillColor(clear);
+    series.setFillColor(colour(line, alpha));
   }
 
   private static void line(XYChart picture, Line line) {
@@ -104,7 +104,7 @@ final class XChartPicture {
     }
     XYSeries series = picture.addSeries("line " + line.style().colour() + line.name(), x, y);
     series.setMarker(SeriesMarkers.NONE);
-    series.setLineColor(colour(line, 255));
+    series.setLineColor(colour(line, OPAQUE));
     series.setLineStyle(stroke(line.style()));
   }
 

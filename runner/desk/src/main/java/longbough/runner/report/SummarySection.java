@@ -70,8 +70,8 @@ final class SummarySection implements Section {
       cell(page, Figures.number(Double.NaN), "never both alive");
       return;
     }
-    String sign = difference.mean() > 0 ? "+" : "";
-    page.open("td").text(sign + Figures.bare(metric, difference.mean()));
+    String mean = Figures.bare(metric, difference.mean());
+    page.open("td").text((difference.mean() > 0 && !mean.equals("0") ? "+" : "") + mean);
     page.element("small", span(metric, difference.low(), difference.high()));
     page.element("small", "better in " + difference.better() + " of " + difference.pairs());
     page.close();
