@@ -61,7 +61,25 @@ final class PlainData {
     return same[0];
   }
 
-  /** Tells every value with its name; only the used part of wounds counts. */
+  /** Whether every number is finite; quick, so that names are looked up only where one is not. */
+  static boolean finite(Object object) {
+    boolean[] finite = {true};
+    each(object.getClass(), field -> {
+      Object value = field.get(object);
+      if (part(field)) {
+        finite[0] &= finite(value);
+      } else if (value instanceof double[] numbers) {
+        for (double number : numbers) {
+          finite[0] &= Double.isFinite(number);
+        }
+      } else if (value instanceof Double number) {
+        finite[0] &= Double.isFinite(number);
+      }
+    });
+    return finite[0];
+  }
+
+  /** Tells every value with its name. */
   static void walk(String prefix, Object object, BiConsumer<String, Object> visitor) {
     each(object.getClass(), field -> {
       Object value = field.get(object);

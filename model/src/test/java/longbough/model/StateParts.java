@@ -67,6 +67,9 @@ final class StateParts {
 
   /** Fields with a number that is neither finite nor meant to be open. */
   static List<String> notFinite(Object object) {
+    if (PlainData.finite(object)) {
+      return List.of();
+    }
     Set<String> found = new TreeSet<>();
     PlainData.walk("", object, (name, value) -> {
       if (value instanceof Double number && !Double.isFinite(number)) {
