@@ -13,10 +13,10 @@ import longbough.model.state.TreeState;
  * Sprouts grow on, thin themselves, and the oldest turn into branches.
  *
  * <pre>
- * dh = k h1 v / (1 + a),    n' = n (1 - t - c max(0, 1 - room / want)),    wood = n w h^3
+ * dh = k h1 v / (1 + a / ag),    n' = n (1 - t - c max(0, 1 - room / want)),    wood = n w h^3
  * </pre>
  *
- * h length (m), a mean age (years), h1 first-year length of the species, v reserve over its set point;
+ * h length (m), a mean age (years), ag age at which growth in length has halved, h1 first-year length of the species, v reserve over its set point;
  * n number; t yearly thinning, c crowding where the leaf area they want exceeds their room; w wood of a
  * shoot over its length cubed (kg C m-3). Growth is paid from the year's budget; the dead fall. Past
  * some years a share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak
@@ -43,10 +43,19 @@ public final class SproutGrowth implements Process {
   @Override
   public void run(YearContext context) {
     Sprouts sprouts = context.state.sprouts;
+    double wanted = 0;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0) {
         thin(context, cohort);
-        lengthen(context, cohort);
+        wanted += wantedKgC(context, cohort);
+      }
+    }
+    double share = context.parameters.sprout().budgetShare();
+    double able = Spending.structureFor(context, share * context.state.pools.growthBudgetKgC);
+    double met = wanted > able ? able / wanted : 1;
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      if (sprouts.count[cohort] > 0) {
+        lengthen(context, cohort, met);
         if (cohort < Limbs.MAX && sprouts.ageYears[cohort] > context.parameters.sprout().establishedYears()) {
           establish(context, cohort);
         }
@@ -74,21 +83,27 @@ public final class SproutGrowth implements Process {
     }
   }
 
-  private static void lengthen(YearContext context, int cohort) {
+  private static double nextLengthM(YearContext context, int cohort) {
     ModelParameters parameters = context.parameters;
     SproutParameters p = parameters.sprout();
     Sprouts sprouts = context.state.sprouts;
-    double vigour = Vigour.of(context.state, parameters);
-    double length =
-        sprouts.lengthM[cohort]
-            + p.lengthening() * parameters.species().sproutShootLengthM() * vigour / (1 + sprouts.ageYears[cohort]);
-    double wood = sprouts.count[cohort] * p.woodPerLength3() * length * length * length;
-    double wanted = Math.max(0, wood - sprouts.woodKgC[cohort]);
-    double able = Spending.structureFor(context, parameters.allocation().extensionShare() * context.state.pools.growthBudgetKgC);
-    double built = Math.min(wanted, able);
-    if (built >= wanted) {
-      sprouts.lengthM[cohort] = length;
-    }
+    double slowed = 1 + sprouts.ageYears[cohort] / p.lengtheningYears();
+    return sprouts.lengthM[cohort]
+        + p.lengthening() * parameters.species().sproutShootLengthM() * Vigour.of(context.state, parameters) / slowed;
+  }
+
+  private static double wantedKgC(YearContext context, int cohort) {
+    Sprouts sprouts = context.state.sprouts;
+    double length = nextLengthM(context, cohort);
+    double wood = sprouts.count[cohort] * context.parameters.sprout().woodPerLength3() * length * length * length;
+    return Math.max(0, wood - sprouts.woodKgC[cohort]);
+  }
+
+  private static void lengthen(YearContext context, int cohort, double met) {
+    Sprouts sprouts = context.state.sprouts;
+    double built = met * wantedKgC(context, cohort);
+    double length = nextLengthM(context, cohort);
+    sprouts.lengthM[cohort] += met * (length - sprouts.lengthM[cohort]);
     sprouts.woodKgC[cohort] += built;
     Spending.fromBudget(context, built);
   }

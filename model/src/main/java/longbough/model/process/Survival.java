@@ -8,18 +8,20 @@ import longbough.model.state.CauseOfDeath;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
+import longbough.model.state.Wounds;
 
 /**
  * Whether the tree lives through the year.
  *
  * <pre>
- * h = h0 + [ hr c^2 + hg g ] (1 + s x),   c = min(1, max(0, (ra - r) / (ra - rd)))
+ * h = h0 + hw kc O / A + [ hr c^2 + hg g ] (1 + s x),   c = min(1, max(0, (ra - r) / (ra - rd)))
  * g = max(0, 1 - w / (p m)),   x = max(drought, defoliation)
  * </pre>
  *
  * h chance of dying this year; h0 background; r reserve over its normal, ra the level above which it adds
  * nothing, rd the deadly one; w ring width over habit m, p the share below which growth adds hazard; x
- * stress of the year, 0 to 1. A tree whose maintenance stays unmet beyond a share starves. The random
+ * stress of the year, 0 to 1; O open wounds of trunk and limbs over section A of the trunk at breast
+ * height, at most 1 (m2/m2), kc class of compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet beyond a share starves. The random
  * number is the same for every regime of one future, so regimes differ by hazard alone. Source: deadly
  * reserve Barker Plotkin et al. 2021; death rates by condition and growth before death SCBI 2014-2019.
  */
@@ -54,12 +56,15 @@ public final class Survival implements Process {
     double depleted = depletion(p, state.pools.reserveFraction() / p.normalReserve());
     double stunted = stunted(p, state.trunk);
     double weak = p.reserveHazard() * depleted * depleted + p.growthHazard() * stunted;
-    double hazard = Math.min(1, p.background() + weak * (1 + p.stressFactor() * stress));
+    double wounds = p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);
+    double hazard = Math.min(1, p.background() + wounds + weak * (1 + p.stressFactor() * stress));
     boolean starved = vitality.unmetMaintenanceKgC > p.unmetDeadly() * context.maintenanceNeedKgC;
     if (starved || draw < hazard) {
       vitality.alive = false;
       vitality.deathYear = state.year;
-      vitality.cause = cause(starved, weak, p.background(), drought, vitality.defoliation);
+      vitality.cause = starved || weak > p.background() + wounds
+              ? exhausted(drought, vitality.defoliation)
+              : draw < p.background() ? CauseOfDeath.BACKGROUND : CauseOfDeath.DIEBACK;
       if (context.events.on()) {
         context.events.add(new TreeEvent.Died(state.year, vitality.cause));
       }
@@ -79,11 +84,18 @@ public final class Survival implements Process {
     return Math.max(0, 1 - ring / (p.poorGrowth() * trunk.ringMemoryM));
   }
 
-  private static CauseOfDeath cause(
-      boolean starved, double weak, double background, double drought, double defoliation) {
-    if (!starved && weak < background) {
-      return CauseOfDeath.BACKGROUND;
+  /** Open wounds over the trunk's section at breast height, at most 1. */
+  private static double openShare(TreeState state) {
+    Wounds wounds = state.wounds;
+    double open = 0;
+    for (int w = 0; w < wounds.count; w++) {
+      open += wounds.open(w) ? wounds.openAreaM2(w) : 0;
     }
+    double radius = state.trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    return Math.min(1, open / (Math.PI * radius * radius));
+  }
+
+  private static CauseOfDeath exhausted(double drought, double defoliation) {
     if (defoliation > 0.5 && defoliation >= drought) {
       return CauseOfDeath.INSECTS;
     }

@@ -6,6 +6,7 @@ public enum CauseOfDeath {
   STARVED("starved"),
   DROUGHT("drought"),
   INSECTS("insects"),
+  DIEBACK("decay and dieback from wounds"),
   BACKGROUND("other causes"),
   STEM_FAILURE("stem failure"),
   UPROOTED("uprooted");

@@ -176,7 +176,7 @@ public final class Shortening {
   private void answer(int limb, double share, Style style) {
     PruningParameters p = site.pruning;
     Limbs limbs = site.state.limbs;
-    limbs.tip[limb] = (style == Style.TO_LATERAL ? TipState.REDUCED : TipState.HEADED).code();
+    limbs.tip[limb] = (style == Style.HEADING ? TipState.HEADED : TipState.REDUCED).code();
     switch (style) {
       case TO_LATERAL -> limbSurgery.stimulate(limb, p.stimulusReduction());
       case HEADING -> {
