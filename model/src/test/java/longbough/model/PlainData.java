@@ -5,6 +5,7 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.function.BiConsumer;
 
 /** Copies, compares and walks plain objects field by field, so that no new field is forgotten by a test. */
@@ -30,6 +31,38 @@ final class PlainData {
         field.set(to, value);
       }
     });
+  }
+
+  /** Gives every number, flag and named value of an object one that it does not start with. */
+  static void fill(Object object, Random random) {
+    each(object.getClass(), field -> {
+      Object value = field.get(object);
+      if (field.getType().isArray()) {
+        for (int i = 0; i < Array.getLength(value); i++) {
+          Array.set(value, i, other(Array.get(value, i), random));
+        }
+      } else if (part(field)) {
+        fill(value, random);
+      } else if (!Modifier.isFinal(field.getModifiers())) {
+        field.set(object, other(value, random));
+      }
+    });
+  }
+
+  private static Object other(Object value, Random random) {
+    if (value instanceof Double) {
+      return 1 + random.nextDouble();
+    } else if (value instanceof Integer) {
+      return 1 + random.nextInt(1000);
+    } else if (value instanceof Byte) {
+      return (byte) (1 + random.nextInt(100));
+    } else if (value instanceof Boolean flag) {
+      return !flag;
+    } else if (value instanceof Enum<?> one) {
+      Object[] all = one.getDeclaringClass().getEnumConstants();
+      return all[(one.ordinal() + 1) % all.length];
+    }
+    throw new IllegalStateException("no other value known for " + value);
   }
 
   /** Names of the numbers that differ in their bits, e.g. {@code limbs.woodKgC[3]}. */
