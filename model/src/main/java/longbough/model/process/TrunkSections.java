@@ -175,7 +175,7 @@ public final class TrunkSections implements Process {
         double profile = Math.sqrt(Math.max(0, 1 - middle * middle));
         double local = depth * profile * (high - low) / WIDTH;
         int k = (centre + j + SECTORS) % SECTORS;
-        join(sections, from + k, bound - local, bound);
+        join(sections, from + k, Math.max(0, bound - local), bound);
       }
     }
   }
