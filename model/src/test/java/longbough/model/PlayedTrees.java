@@ -9,6 +9,8 @@ import longbough.model.parameter.Site;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.pruning.Regime;
 import longbough.model.tree.MeasuredTree;
+import longbough.model.tree.MeasuredTree.KnownCavity;
+import longbough.model.tree.MeasuredTree.OldWound;
 import longbough.shared.source.ParameterLibrary;
 import longbough.shared.source.ParameterTable;
 import longbough.shared.trait.SpeciesLibrary;
@@ -60,6 +62,19 @@ public final class PlayedTrees {
     return new MeasuredTree(
         dbhM, height, height * (1 - s.crownRatioOpen()), new double[] {spread, spread, spread, spread}, condition,
         List.of(), List.of(), 0, List.of());
+  }
+
+  /** The same tree with a cavity, a closed column, old wounds, a lopsided crown and part of its roots lost. */
+  public static MeasuredTree worn(MeasuredTree tree) {
+    double[] spread = tree.spreadM().clone();
+    spread[1] *= 1.3;
+    spread[2] *= 0.6;
+    double dbh = tree.dbhM();
+    return new MeasuredTree(
+        dbh, tree.heightM(), tree.crownBaseM(), spread, tree.condition(),
+        List.of(new KnownCavity(1.5, 1, 0.25 * dbh, 120, 0), new KnownCavity(0.8, 0.6, 0.3 * dbh, 300, 0.2 * dbh)),
+        List.of(new OldWound(2, 0.2 * dbh, 5, 45, 0.1 * dbh), new OldWound(1.2, 0.3 * dbh, Double.NaN, 200, Double.NaN)),
+        0.3, tree.limbs());
   }
 
   public static SimulationInput input(

@@ -27,6 +27,7 @@ import longbough.model.pruning.Regime;
 import longbough.model.random.RandomStream;
 import longbough.model.state.TreeState;
 import longbough.shared.source.Bibliography;
+import longbough.shared.trait.SpeciesLibrary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,7 +63,11 @@ class ProcessContractTest {
     climate = where.equals("MARITIME") ? PlayedTrees.MARITIME
         : where.equals("SOUTHERN") ? PlayedTrees.SOUTHERN : PlayedTrees.CONTINENTAL;
     Regime regime = how.equals("HARSH") ? Regimes.HARSH : Regimes.random(Long.parseLong(how));
-    SimulationInput input = PlayedTrees.input(species, dbhM, condition, climate, List.of(regime), YEARS, 1);
+    SimulationInput input =
+        PlayedTrees.input(
+            SpeciesLibrary.load().get(species),
+            PlayedTrees.worn(PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition)),
+            climate, List.of(regime), YEARS, 1);
     Set<Process> all = Set.of();
     int played = 0;
     for (int member = 0; played < YEARS && member < MOST_MEMBERS; member++) {

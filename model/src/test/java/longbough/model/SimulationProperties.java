@@ -18,6 +18,7 @@ import longbough.model.state.Sections;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import longbough.model.state.Wounds;
+import longbough.model.tree.MeasuredTree;
 import longbough.shared.trait.SpeciesLibrary;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -37,7 +38,10 @@ class SimulationProperties {
 
   record Case(String species, double dbhM, double condition, Climate climate, long regime, int member) {
     SimulationInput input() {
-      return PlayedTrees.input(species, dbhM, condition, climate, List.of(Regimes.random(regime)), YEARS, 4);
+      MeasuredTree sound = PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition);
+      MeasuredTree tree = member % 2 == 0 ? sound : PlayedTrees.worn(sound);
+      return PlayedTrees.input(
+          SpeciesLibrary.load().get(species), tree, climate, List.of(Regimes.random(regime)), YEARS, 4);
     }
   }
 
@@ -153,7 +157,7 @@ class SimulationProperties {
       holds(share(s.areaFraction[station]) && share(s.strengthLoss[station]), when + " share at station", station);
       holds(share(s.wallRatio[station]), when + " wall ratio " + s.wallRatio[station], station);
       for (int i = station * Sections.SECTORS; i < (station + 1) * Sections.SECTORS; i++) {
-        holds(s.decayInnerM[i] >= 0 && s.decayInnerM[i] <= s.decayOuterM[i], when + " decay span", station);
+        holds(s.decayInnerM[i] >= 0 && s.decayInnerM[i] <= s.decayOuterM[i], when + " decay span " + s.decayInnerM[i] + " to " + s.decayOuterM[i], station);
         holds(s.decayOuterM[i] <= radius + ROUNDING, when + " decay outside the trunk", station);
         holds(s.open[i] || s.decayOuterM[i] <= bound(state) + ROUNDING, when + " decay past its bound", station);
       }
