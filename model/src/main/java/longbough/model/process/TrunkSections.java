@@ -80,9 +80,7 @@ public final class TrunkSections implements Process {
         int from = s * SECTORS;
         Arrays.fill(sections.open, from, from + SECTORS, false);
         if (s >= state.trunk.stations) {
-          Arrays.fill(sections.decayInnerM, from, from + SECTORS, 0);
-          Arrays.fill(sections.decayOuterM, from, from + SECTORS, 0);
-          sections.decayed[s] = false;
+          sections.clear(s);
         }
       }
     }

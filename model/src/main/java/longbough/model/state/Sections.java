@@ -1,5 +1,7 @@
 package longbough.model.state;
 
+import java.util.Arrays;
+
 /**
  * Decay in the trunk's cross-sections on a polar grid: for each station and sector the decayed span
  * from inner to outer radius, m (both 0 where sound). Derived each year from the wounds.
@@ -24,6 +26,15 @@ public final class Sections {
 
   /** Least sound wood between pith and surface over the radius, by station: 1 where sound. */
   public final double[] wallRatio = new double[Trunk.MAX_STATIONS];
+
+  /** Makes a station sound. */
+  public void clear(int station) {
+    int from = station * SECTORS;
+    Arrays.fill(decayInnerM, from, from + SECTORS, 0);
+    Arrays.fill(decayOuterM, from, from + SECTORS, 0);
+    Arrays.fill(open, from, from + SECTORS, false);
+    decayed[station] = false;
+  }
 
   public void copyFrom(Sections other) {
     System.arraycopy(other.decayInnerM, 0, decayInnerM, 0, decayInnerM.length);

@@ -41,6 +41,7 @@ public final class TrunkSurgery {
     int stations = Math.min(trunk.stations, (int) (heightM / Trunk.STATION_STEP_M) + 1);
     for (int s = stations; s < trunk.stations; s++) {
       trunk.radiusM[s] = 0;
+      site.state.sections.clear(s);
     }
     trunk.stations = stations;
     if (!lateralLeads) {
