@@ -10,7 +10,7 @@ import longbough.model.surgery.Surgery;
 
 /**
  * Restores a topped tree, over several visits: clears dead stubs, selects the sprouts of headed limbs
- * and of the trunk's top, and once few and old enough shoots are left there, lets the best one lead.
+ * and of the trunk's top, and lets the best one lead once it is old enough.
  */
 final class RestoreEditor {
   private final Surgery surgery;
@@ -38,17 +38,23 @@ final class RestoreEditor {
     if (!state.trunk.leaderIntact) {
       int top = Sprouts.trunkCohort(state.trunk.heightM);
       selection.select(top, restore.keepOneOf());
-      if (canLead(top)) {
+      if (oldEnough(top)) {
         surgery.trunk.newLeader(top);
       }
     }
   }
 
-  private boolean canLead(int cohort) {
+  /** Few and old enough that one of them holds the others back. */
+  private boolean canLead(int limb) {
+    return oldEnough(limb)
+        && surgery.site.state.sprouts.count[limb] <= surgery.site.pruning.leaderSproutsMost();
+  }
+
+  /** On the trunk the crew chooses the leader; it need only be old enough to hold. */
+  private boolean oldEnough(int cohort) {
     PruningParameters p = surgery.site.pruning;
     Sprouts sprouts = surgery.site.state.sprouts;
     return sprouts.count[cohort] > 0
-        && sprouts.count[cohort] <= p.leaderSproutsMost()
         && sprouts.ageYears[cohort] >= p.leaderSproutAgeYears()
         && sprouts.lengthM[cohort] > 0;
   }

@@ -27,6 +27,33 @@ public final class CrownShape {
     return LEAST + (1 - LEAST) * Fast.pow(1 - away, s.crownShapeExponent());
   }
 
+  /**
+   * Reach of a limb whose end lies on the outline: solves reach = rmax r(h + reach / tan(angle)) by halving.
+   *
+   * @param heightM height of attachment, m
+   * @param radiusM greatest radius of the crown in the limb's direction, m
+   * @param angleRad angle from the vertical, rad
+   * @return horizontal reach, m
+   */
+  public static double tipReachM(
+      SpeciesParameters s, double baseM, double topM, double heightM, double radiusM, double angleRad) {
+    double risePerReach = 1 / StrictMath.tan(angleRad);
+    double low = 0;
+    double high = radiusM;
+    for (int step = 0; step < HALVINGS; step++) {
+      double reach = (low + high) / 2;
+      double outline = radiusM * radiusShare(s, baseM, topM, heightM + reach * risePerReach);
+      if (outline > reach) {
+        low = reach;
+      } else {
+        high = reach;
+      }
+    }
+    return low;
+  }
+
+  private static final int HALVINGS = 40;
+
   /** Angle of a limb from the vertical, rad: steeper towards the top. */
   public static double insertionRad(SpeciesParameters s, double u) {
     double steeper = 1.2 - 0.4 * u;

@@ -39,11 +39,13 @@ final class LimbLayout {
       limbs.crownShareM[limb] = spacing;
       limbs.birthYear[limb] = -1 - (int) Math.round((tree.heightM() - height) / Math.max(0.1, tree.heightM()) * 40);
     }
-    int[] cardinal = cardinals(state, s);
+    int[] cardinal = cardinals(state, s, tree);
     double radius = Allometry.crownDiameterM(s, tree.dbhM()) / 2;
     for (int limb = 0; limb < count; limb++) {
-      double share = CrownShape.radiusShare(s, tree.crownBaseM(), tree.heightM(), limbs.heightM[limb]);
-      reach(state, s, limb, radius * share * state.frame.spreadFactorAt(limbs.azimuthRad[limb]));
+      double most = radius * state.frame.spreadFactorAt(limbs.azimuthRad[limb]);
+      double angle = angleRad(state, s, limb);
+      double height = limbs.heightM[limb];
+      reach(state, s, limb, CrownShape.tipReachM(s, tree.crownBaseM(), tree.heightM(), height, most, angle));
     }
     for (int sector = 0; sector < CrownFrame.SECTORS; sector++) {
       if (cardinal[sector] >= 0) {
@@ -53,7 +55,7 @@ final class LimbLayout {
   }
 
   /** Points one limb exactly to each of the four directions; returns their indices. */
-  private static int[] cardinals(TreeState state, SpeciesParameters s) {
+  private static int[] cardinals(TreeState state, SpeciesParameters s, MeasuredTree tree) {
     Limbs limbs = state.limbs;
     double wide =
         state.frame.crownBaseM + s.crownWidestFraction() * (state.trunk.heightM - state.frame.crownBaseM);
@@ -65,7 +67,8 @@ final class LimbLayout {
       for (int limb = 0; limb < limbs.count; limb++) {
         double turn = Math.abs(limbs.azimuthRad[limb] - bearing);
         double apart = Math.min(turn, 2 * Math.PI - turn);
-        double away = Math.abs(limbs.heightM[limb] - wide);
+        double rise = tree.spreadM()[sector] / 2 / StrictMath.tan(angleRad(state, s, limb));
+        double away = Math.abs(limbs.heightM[limb] + rise - wide);
         if (apart <= Math.PI / CrownFrame.SECTORS && away < best) {
           best = away;
           chosen[sector] = limb;
@@ -78,12 +81,16 @@ final class LimbLayout {
     return chosen;
   }
 
+  private static double angleRad(TreeState state, SpeciesParameters s, int limb) {
+    double crown = state.trunk.heightM - state.frame.crownBaseM;
+    double u = crown > 0 ? (state.limbs.heightM[limb] - state.frame.crownBaseM) / crown : 0;
+    return CrownShape.insertionRad(s, u);
+  }
+
   /** Sets angle and length so that a limb reaches as far as wanted without passing the tree's top. */
   static void reach(TreeState state, SpeciesParameters s, int limb, double reachM) {
     Limbs limbs = state.limbs;
-    double crown = state.trunk.heightM - state.frame.crownBaseM;
-    double u = crown > 0 ? (limbs.heightM[limb] - state.frame.crownBaseM) / crown : 0;
-    double angle = CrownShape.insertionRad(s, u);
+    double angle = angleRad(state, s, limb);
     double rise = reachM / StrictMath.tan(angle);
     double room = state.trunk.heightM - limbs.heightM[limb];
     rise = Math.max(0, Math.min(rise, room));

@@ -95,11 +95,11 @@ class SproutOperationsTest {
     int top = Sprouts.trunkCohort(9);
     TestTrees.sprouts(state, top, new Random(5));
     state.sprouts.count[top] = 16;
-    state.sprouts.ageYears[top] = 2;
+    state.sprouts.ageYears[top] = 1;
     state.sprouts.lengthM[top] = 1.5;
     Operation restore = new Operation.RestoreTopped(3);
     TestTrees.perform(state, TestTrees.COLLAR, restore);
-    assertThat(state.trunk.leaderIntact).as("too many and too young").isFalse();
+    assertThat(state.trunk.leaderIntact).as("too young").isFalse();
     state.sprouts.ageYears[top] = 5;
     TestTrees.perform(state, TestTrees.COLLAR, restore);
     double height = state.heightM();
