@@ -77,6 +77,7 @@ class SimulationProperties {
     });
     rows(history);
     closedWoundsStayClosed(history);
+    trunkNeverThins(history);
   }
 
   private static void rows(History history) {
@@ -144,7 +145,7 @@ class SimulationProperties {
       holds(w.openWidthM[i] <= w.faceWidthM[i] + ROUNDING, when + " wound grew wider", i);
       holds(w.columnUpM[i] >= 0 && w.columnDownM[i] >= 0 && w.columnHalfWidthM[i] >= 0, when + " column", i);
       holds(
-          w.columnDepthM[i] >= 0 && w.columnDepthM[i] <= 2 * w.parentRadiusM[i] + ROUNDING,
+          w.columnDepthM[i] >= 0 && w.columnDepthM[i] <= w.parentRadiusM[i] + ROUNDING,
           when + " column " + w.columnDepthM[i] + " in parent of " + w.parentRadiusM[i], i);
       holds(w.closedYear[i] == Integer.MAX_VALUE || w.closedYear[i] <= state.year, when + " closed in future", i);
     }
@@ -171,6 +172,24 @@ class SimulationProperties {
       most = Math.max(most, state.wounds.parentRadiusM[w]);
     }
     return most;
+  }
+
+  /** Rings are added and never taken off; a trunk cut to near breast height is another matter. */
+  private static void trunkNeverThins(History history) {
+    TreeState before = null;
+    for (TreeState state : history.snapshots().values()) {
+      if (before != null && state.trunk.heightM < 2) {
+        return;
+      }
+      if (before != null) {
+        double loss = before.trunk.dbhM() - state.trunk.dbhM();
+        holds(loss <= ROUNDING, "trunk lost " + loss + " m of diameter in year", state.year);
+        for (int ring = 0; ring < before.trunk.rings; ring++) {
+          holds(state.trunk.ringRadiusM[ring] == before.trunk.ringRadiusM[ring], "ring rewritten", ring);
+        }
+      }
+      before = state;
+    }
   }
 
   private static void closedWoundsStayClosed(History history) {
