@@ -86,12 +86,14 @@ public final class TrunkSections implements Process {
     }
   }
 
-  // Every column meets at least the station nearest to its wound.
+  // Every column meets at least the station nearest to its wound; that of a cut through the trunk lies below
+  // it, whatever has grown above since.
   private static void draw(YearContext context, int w) {
     Trunk trunk = context.state.trunk;
     Wounds wounds = context.state.wounds;
     double step = Trunk.STATION_STEP_M;
-    int last = trunk.stations - 1;
+    int top = trunk.stations - 1;
+    int last = wounds.acrossStem[w] ? Math.min(top, (int) (wounds.heightM[w] / step)) : top;
     int from = Math.max(0, (int) ((wounds.heightM[w] - wounds.columnDownM[w]) / step + 0.5));
     int to = Math.min(last, (int) ((wounds.heightM[w] + wounds.columnUpM[w]) / step + 0.5));
     double radiusHere = trunk.radiusAtM(Math.min(wounds.heightM[w], last * step));

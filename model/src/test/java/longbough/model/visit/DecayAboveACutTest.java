@@ -3,9 +3,12 @@ package longbough.model.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import longbough.model.process.TrunkSections;
+import longbough.model.process.YearContext;
 import longbough.model.pruning.Operation;
 import longbough.model.state.Sections;
 import longbough.model.state.TreeState;
+import longbough.model.state.Wounds;
 import org.junit.jupiter.api.Test;
 
 class DecayAboveACutTest {
@@ -28,5 +31,35 @@ class DecayAboveACutTest {
       assertThat(sections.open[sector]).isEqualTo(stands);
       assertThat(sections.decayOuterM[sector]).isEqualTo(stands ? 0.02 : 0);
     }
+  }
+
+  /** The column below a topping cut is the same whether or not a thin leader stands on it by now. */
+  @Test
+  void aNewLeaderIsSoundAndChangesNothingBelow() {
+    TreeState state = TestTrees.plain();
+    YearContext context = TestTrees.context(state, "tilia-cordata", 1);
+    TestTrees.perform(context, TestTrees.COLLAR, new Operation.Top(6.4, Double.NaN));
+    int w = across(state);
+    state.wounds.columnDepthM[w] = 0.7 * state.wounds.parentRadiusM[w];
+    state.wounds.columnDownM[w] = 1;
+    Sections sections = state.sections;
+    new TrunkSections().run(context);
+    int top = state.trunk.stations - 1;
+    double[] below = sections.decayOuterM.clone();
+    assertThat(below[top * Sections.SECTORS]).isPositive();
+    Arrays.fill(state.trunk.radiusM, top + 1, top + 4, 0.008);
+    state.trunk.stations = top + 4;
+    new TrunkSections().run(context);
+    assertThat(sections.decayOuterM).containsExactly(below);
+    assertThat(sections.decayed[top + 1]).isFalse();
+  }
+
+  private static int across(TreeState state) {
+    for (int w = 0; w < state.wounds.count; w++) {
+      if (state.wounds.acrossStem[w] && state.wounds.limb[w] == Wounds.ON_TRUNK) {
+        return w;
+      }
+    }
+    throw new AssertionError("the trunk was not cut");
   }
 }
