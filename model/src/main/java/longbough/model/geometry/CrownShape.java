@@ -28,7 +28,8 @@ public final class CrownShape {
   }
 
   /**
-   * Reach of a limb whose end lies on the outline: solves reach = rmax r(h + reach / tan(angle)) by halving.
+   * Reach of a limb as wide as the outline at the middle of its rise: solves reach = rmax r(h + reach / (2
+   * tan(angle))) by halving.
    *
    * @param heightM height of attachment, m
    * @param radiusM greatest radius of the crown in the limb's direction, m
@@ -42,7 +43,7 @@ public final class CrownShape {
     double high = radiusM;
     for (int step = 0; step < HALVINGS; step++) {
       double reach = (low + high) / 2;
-      double outline = radiusM * radiusShare(s, baseM, topM, heightM + reach * risePerReach);
+      double outline = radiusM * radiusShare(s, baseM, topM, heightM + FOLIAGE_MIDDLE * reach * risePerReach);
       if (outline > reach) {
         low = reach;
       } else {
@@ -53,6 +54,9 @@ public final class CrownShape {
   }
 
   private static final int HALVINGS = 40;
+
+  /** Where along its rise a limb is held against the outline: its foliage spreads about its middle. */
+  public static final double FOLIAGE_MIDDLE = 0.5;
 
   /** Angle of a limb from the vertical, rad: steeper towards the top. */
   public static double insertionRad(SpeciesParameters s, double u) {

@@ -121,8 +121,8 @@ public final class Extension implements Process {
     CrownFrame frame = state.frame;
     double top = state.trunk.heightM;
     double height = state.limbs.heightM[limb];
-    double end = height + state.limbs.lengthM[limb] * cos;
-    double share = CrownShape.radiusShare(s, frame.crownBaseM, top, end);
+    double middle = height + CrownShape.FOLIAGE_MIDDLE * state.limbs.lengthM[limb] * cos;
+    double share = CrownShape.radiusShare(s, frame.crownBaseM, top, middle);
     double reach = radiusM * share * frame.spreadFactorAt(state.limbs.azimuthRad[limb]);
     double length = reach / Math.max(0.1, sin);
     return Math.min(length, (top - height) / Math.max(0.1, cos));

@@ -68,7 +68,7 @@ final class LimbLayout {
         double turn = Math.abs(limbs.azimuthRad[limb] - bearing);
         double apart = Math.min(turn, 2 * Math.PI - turn);
         double rise = tree.spreadM()[sector] / 2 / StrictMath.tan(angleRad(state, s, limb));
-        double away = Math.abs(limbs.heightM[limb] + rise - wide);
+        double away = Math.abs(limbs.heightM[limb] + CrownShape.FOLIAGE_MIDDLE * rise - wide);
         if (apart <= Math.PI / CrownFrame.SECTORS && away < best) {
           best = away;
           chosen[sector] = limb;
