@@ -7,6 +7,7 @@ import longbough.model.history.Flow;
 import longbough.model.history.History;
 import longbough.model.history.WoundRow;
 import longbough.model.history.YearColumn;
+import longbough.model.process.YearContext;
 import longbough.model.pruning.Placement;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
@@ -29,18 +30,20 @@ final class Recorder {
     history.set(YearColumn.SPROUT_LEAF_AREA_M2, state.year, state.sprouts.leafAreaM2());
   }
 
-  /** A living or just dead tree at the end of a year; leaf area as it stood in late summer. */
-  static void year(
-      History history, TreeState state, CarbonLedger ledger, double summerLeafM2, double summerSproutLeafM2,
-      double woodCarbon) {
+  /** A living or just dead tree at the end of a year; leaf area as in late summer, reserve as in autumn. */
+  static void year(History history, YearContext context, double woodCarbon) {
+    TreeState state = context.state;
+    CarbonLedger ledger = context.ledger;
     common(history, state, woodCarbon);
     int year = state.year;
     history.set(YearColumn.GPP_KG_C, year, ledger.amountKgC(Flow.ASSIMILATION));
     history.set(YearColumn.MAINTENANCE_KG_C, year, ledger.amountKgC(Flow.MAINTENANCE));
     history.set(YearColumn.GROWTH_KG_C, year, ledger.builtKgC());
     if (state.vitality.alive) {
-      history.set(YearColumn.LEAF_AREA_M2, year, summerLeafM2);
-      history.set(YearColumn.SPROUT_LEAF_AREA_M2, year, summerSproutLeafM2);
+      history.set(YearColumn.LEAF_AREA_M2, year, context.summerLeafAreaM2);
+      history.set(YearColumn.SPROUT_LEAF_AREA_M2, year, context.summerSproutLeafAreaM2);
+      history.set(YearColumn.RESERVE_KG_C, year, context.autumnReserveKgC);
+      history.set(YearColumn.RESERVE_FRACTION, year, context.autumnReserveFraction);
     }
   }
 

@@ -15,7 +15,7 @@ final class ReserveWatch {
     if (context.worstWater < context.parameters.weather().droughtEvent()) {
       context.events.add(new TreeEvent.Drought(year, context.worstWater));
     }
-    double fraction = context.state.pools.reserveFraction();
+    double fraction = context.autumnReserveFraction;
     double limit = context.parameters.reserve().low();
     if (!low && fraction < limit) {
       low = true;

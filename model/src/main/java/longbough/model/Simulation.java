@@ -68,8 +68,7 @@ public final class Simulation {
       state.year = year;
       cycle.run(context, input.seed(), member);
       watch.look(context);
-      Recorder.year(
-          history, state, context.ledger, context.summerLeafAreaM2, context.summerSproutLeafAreaM2, woodCarbon);
+      Recorder.year(history, context, woodCarbon);
       snapshot(history, detail);
     }
     if (!state.vitality.alive) {

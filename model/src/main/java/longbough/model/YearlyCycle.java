@@ -62,6 +62,7 @@ final class YearlyCycle {
   private static final int MONTHS = 12;
   private static final int EARLY_SUMMER = 6;
   private static final int LATE_SUMMER = 8;
+  private static final int AUTUMN = 10;
 
   private final Weather weather;
   private final Process phenology = new Phenology();
@@ -146,6 +147,10 @@ final class YearlyCycle {
       if (month == LATE_SUMMER) {
         context.summerLeafAreaM2 = context.state.leafAreaM2();
         context.summerSproutLeafAreaM2 = context.state.sprouts.leafAreaM2();
+      }
+      if (month == AUTUMN) {
+        context.autumnReserveKgC = context.state.pools.reserveKgC;
+        context.autumnReserveFraction = context.state.pools.reserveFraction();
       }
       if (!leavesDown && month > LATE_SUMMER && falls(context, month)) {
         leavesDown = true;

@@ -18,7 +18,7 @@ import longbough.model.state.Wounds;
  * g = max(0, 1 - w / (p m)),   x = max(drought, defoliation)
  * </pre>
  *
- * h chance of dying this year; h0 background; r reserve over its normal, ra the level above which it adds
+ * h chance of dying this year; h0 background; r reserve at the season's end over its normal, ra the level above which it adds
  * nothing, rd the deadly one; w ring width over habit m, p the share below which growth adds hazard; x
  * stress of the year, 0 to 1; O open wounds of trunk and limbs over section A of the trunk at breast
  * height, at most 1 (m2/m2), kc class of compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet beyond a share starves. The random
@@ -53,7 +53,7 @@ public final class Survival implements Process {
     double draw = context.random.uniform();
     double drought = Math.min(1, 1 - context.worstWater);
     double stress = Math.max(drought, vitality.defoliation);
-    double depleted = depletion(p, state.pools.reserveFraction() / p.normalReserve());
+    double depleted = depletion(p, context.autumnReserveFraction / p.normalReserve());
     double stunted = stunted(p, state.trunk);
     double weak = p.reserveHazard() * depleted * depleted + p.growthHazard() * stunted;
     double wounds = p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);

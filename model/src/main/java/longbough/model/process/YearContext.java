@@ -45,6 +45,11 @@ public final class YearContext {
 
   public double summerSproutLeafAreaM2;
 
+  /** Reserve at the end of the season, kg C, and over its ceiling then: the level that a year is judged by. */
+  public double autumnReserveKgC;
+
+  public double autumnReserveFraction;
+
   /** Month at hand, 1 being the month of midwinter. */
   public int month;
 
