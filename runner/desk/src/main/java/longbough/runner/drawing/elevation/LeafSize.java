@@ -7,8 +7,8 @@ import longbough.runner.drawing.look.YearState;
 final class LeafSize {
   private static final double[] ROUND = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
 
-  private static final double MOST_ON_A_TREE = 1250;
-  private static final double MOST_ON_A_PAGE = 3600;
+  private static final double MOST_ON_A_TREE = 1150;
+  private static final double MOST_ON_A_PAGE = 3200;
 
   private LeafSize() {}
 

@@ -14,7 +14,7 @@ import longbough.runner.drawing.scene.Style;
 
 /** Upright shoots with light, outlined leaves; a cohort of many shoots is drawn as a few. */
 final class SproutPainter {
-  private static final int MOST_SHOOTS = 7;
+  private static final int MOST_SHOOTS = 6;
 
   /** Short shoots are drawn fewer than long ones, since they would run into one another. */
   private static final double FEWEST_SHOOTS = 2;
