@@ -31,7 +31,7 @@ class ToppedTest {
   @ValueSource(strings = {"tilia-cordata", "acer-platanoides", "platanus-x-acerifolia"})
   void sproutsMoreThanAfterOtherCutsOfTheSameFoliage(String species) {
     Trials trials = trials(species, 8, 40);
-    Outcome topped = trials.play(topping());
+    Outcome topped = trials.play(Trials.once(1, new Top(Double.NaN, 0.8)));
     double dose = topped.dose(1);
     Outcome thinned = trials.play(Trials.once(1, new Thin(dose, Where.EVENLY, CutKind.REMOVAL)));
     Outcome reduced = reduced(trials, dose);
@@ -84,7 +84,7 @@ class ToppedTest {
   /** Reduced all round to laterals by the share that takes nearest the same foliage. */
   private static Outcome reduced(Trials trials, double dose) {
     Outcome nearest = null;
-    for (double share = 0.10; share < 0.35; share += 0.02) {
+    for (double share = 0.06; share < 0.30; share += 0.02) {
       Outcome outcome = trials.play(Trials.once(1, new Reduce(share, share, true)));
       boolean closer = nearest == null || Math.abs(outcome.dose(1) - dose) < Math.abs(nearest.dose(1) - dose);
       nearest = closer ? outcome : nearest;
