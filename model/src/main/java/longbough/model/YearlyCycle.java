@@ -1,7 +1,9 @@
 package longbough.model;
 
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import longbough.model.history.CarbonLedger;
 import longbough.model.history.Flow;
 import longbough.model.parameter.Climate;
@@ -107,6 +109,15 @@ final class YearlyCycle {
             failureProbability,
             new WindFailure(),
             new Survival());
+  }
+
+  /** Every process of the year, each once, in no particular order. */
+  List<Process> processes() {
+    Set<Process> all = new LinkedHashSet<>();
+    all.addAll(List.of(weather, phenology, reserveCeiling, light, sproutRelease, budBreak, leafFlush, defoliation, leafFall));
+    all.addAll(eachMonth);
+    all.addAll(yearEnd);
+    return List.copyOf(all);
   }
 
   /** Who comes to prune, and when. */

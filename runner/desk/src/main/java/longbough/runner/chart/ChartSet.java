@@ -1,7 +1,9 @@
 package longbough.runner.chart;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import longbough.model.history.History;
 import longbough.model.history.VisitRow;
@@ -9,11 +11,15 @@ import longbough.model.history.YearColumn;
 import longbough.runner.compare.Band;
 import longbough.runner.compare.Bands;
 import longbough.runner.compare.Comparison;
-import longbough.runner.compare.Living;
 import longbough.runner.compare.RegimeResult;
 
 /** The charts of a comparison, in the order of the report. */
 public final class ChartSet {
+  private static final Set<YearColumn> AT_THE_WEAKEST =
+      EnumSet.of(YearColumn.DECAY_AREA_FRACTION, YearColumn.WALL_RATIO);
+  private static final String WEAKEST =
+      "At the height where the trunk is weakest against its load. That height can change, and then the line jumps.";
+
   private final Comparison comparison;
 
   private ChartSet(Comparison comparison) {
@@ -28,11 +34,11 @@ public final class ChartSet {
         set.measure("sprouts", YearColumn.SPROUT_COUNT, "Sprouts", "number"),
         set.measure("open-wound", YearColumn.OPEN_WOUND_CM2, "Open wound", "cm²"),
         set.measure(
-            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay at the worst station", "% of section"),
+            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay where the trunk is weakest", "% of the section"),
         set.measure(
             "wall-ratio",
             YearColumn.WALL_RATIO,
-            "Residual wall ratio at the worst station",
+            "Residual wall ratio where the trunk is weakest",
             "t/R"),
         set.survival(),
         set.cost());
@@ -42,13 +48,16 @@ public final class ChartSet {
     boolean percent = unit.startsWith("%");
     List<Line> lines =
         lines(
-            result -> Bands.of(result, column, comparison.years()),
+            result -> Bands.ofLiving(result, column, comparison.years()),
             band -> band.median());
     double highest = lines.stream().mapToDouble(Line::highest).max().orElse(1);
     boolean share = percent || column == YearColumn.WALL_RATIO;
     NiceScale scale = share ? NiceScale.share(highest) : NiceScale.upTo(highest);
-    String reading = reading() + (Living.onlyLiving(column) ? "; living trees only" : "; a dead tree counts as 0");
-    return new LineChart(file, title, unit, reading, percent, scale, lines, comparison.years());
+    List<String> reading = new ArrayList<>(List.of(reading() + "; living trees only (how many live: see Survival)"));
+    if (AT_THE_WEAKEST.contains(column)) {
+      reading.add(WEAKEST);
+    }
+    return new LineChart(file, title, unit, List.copyOf(reading), percent, scale, lines, comparison.years());
   }
 
   private LineChart survival() {
@@ -61,7 +70,7 @@ public final class ChartSet {
         "survival",
         "Survival",
         "% of futures in which the tree lives",
-        comparison.members() + " futures; mark: visit",
+        List.of(comparison.members() + " futures; mark: visit"),
         true,
         new NiceScale(1, 0.25),
         lines,
@@ -79,7 +88,7 @@ public final class ChartSet {
         "cost",
         "Cost up to each year",
         comparison.input().crew().currency(),
-        reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year",
+        List.of(reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year"),
         false,
         NiceScale.upTo(highest),
         lines,

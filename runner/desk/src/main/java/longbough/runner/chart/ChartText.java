@@ -1,15 +1,16 @@
 package longbough.runner.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import longbough.runner.type.Lines;
 
 /** Text in charts: values as exact as an axis can show, and names cut to what fits beside a line. */
 final class ChartText {
   private static final double RESOLUTION = 100;
-  static final int LINE_CHARS = 24;
+  static final double NAME_WIDTH = 180;
+  static final double NAME_SIZE = 13;
   private static final int MOST_DECIMALS = 9;
-  private static final int VALUE_CHARS = 5;
+  private static final double VALUE_WIDTH = 45;
   private static final int MOST_LINES = 2;
 
   private ChartText() {}
@@ -27,27 +28,11 @@ final class ChartText {
 
   /** A name in at most two lines. */
   static List<String> wrapped(String name) {
-    List<String> lines = new ArrayList<>();
-    String rest = name.strip();
-    while (!rest.isEmpty() && lines.size() < MOST_LINES) {
-      boolean last = lines.size() == MOST_LINES - 1;
-      int cut = rest.length() <= LINE_CHARS ? rest.length() : last ? LINE_CHARS - 1 : breakOf(rest);
-      String line = rest.substring(0, cut).strip();
-      rest = rest.substring(cut).strip();
-      lines.add(last && !rest.isEmpty() ? line + "\u2026" : line);
-    }
-    return lines;
+    return Lines.of(name, NAME_SIZE, NAME_WIDTH, MOST_LINES);
   }
 
   /** A name in one line that leaves room for a value. */
   static String cut(String name) {
-    String text = name.strip();
-    int room = LINE_CHARS - VALUE_CHARS;
-    return text.length() <= room ? text : text.substring(0, room - 1).strip() + "\u2026";
-  }
-
-  private static int breakOf(String text) {
-    int space = text.lastIndexOf(' ', LINE_CHARS);
-    return space > LINE_CHARS / 3 ? space : LINE_CHARS;
+    return String.join("", Lines.of(name, NAME_SIZE, NAME_WIDTH - VALUE_WIDTH, 1));
   }
 }

@@ -10,11 +10,16 @@ package longbough.runner.chart;
  */
 record Frame(int left, int top, int right, int bottom) {
 
-  int innerWidth() {
-    return LineChart.WIDTH - left - right;
+  int innerWidth(int width) {
+    return width - left - right;
   }
 
-  int innerHeight() {
-    return LineChart.HEIGHT - top - bottom;
+  int innerHeight(int height) {
+    return height - top - bottom;
+  }
+
+  /** The same with more room at the top. */
+  Frame below(int more) {
+    return new Frame(left, top + more, right, bottom);
   }
 }

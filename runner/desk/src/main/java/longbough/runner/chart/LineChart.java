@@ -8,7 +8,7 @@ import java.util.List;
  * @param file name of its picture without ending
  * @param title what is measured
  * @param unit unit of the values as printed at the axis
- * @param reading one line that says how to read it
+ * @param reading one line or two that say how to read it
  * @param percent whether values are shares, shown in per cent
  * @param scale range and ticks of the values
  * @param lines the regimes, the reference first
@@ -18,7 +18,7 @@ public record LineChart(
     String file,
     String title,
     String unit,
-    String reading,
+    List<String> reading,
     boolean percent,
     NiceScale scale,
     List<Line> lines,
@@ -26,8 +26,16 @@ public record LineChart(
 
   static final int WIDTH = 900;
   static final int HEIGHT = 430;
+
+  /** Height in the report, where several stand on a page. */
+  static final int REPORT_HEIGHT = 350;
+
+
+  static final int READING_HEIGHT = 18;
+  static final double EDGE_WIDTH = 0.7;
+  static final double EDGE_OPACITY = 0.4;
   private static final double BAND_OPACITY = 0.11;
-  private static final double BANDS_OPACITY = 0.36;
+  private static final double BANDS_OPACITY = 0.27;
   static final String TIME = "Years from now";
 
   /** A value as it is printed at the axis and at the end of a line. */

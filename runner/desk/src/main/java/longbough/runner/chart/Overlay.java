@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
+import longbough.runner.type.Fonts;
 import org.knowm.xchart.XYChart;
 
 /** Title, visit marks and end labels over a finished XChart picture. */
@@ -18,23 +19,29 @@ final class Overlay {
   private final LineChart chart;
   private final XYChart picture;
   private final Graphics2D canvas;
+  private final Frame frame;
 
   Overlay(LineChart chart, XYChart picture, Graphics2D canvas) {
     this.chart = chart;
     this.picture = picture;
     this.canvas = canvas;
+    this.frame = XChartPicture.frame(chart);
   }
 
   void paint() {
-    text(chart.heading(), LEFT, 24, Fonts.semibold(18), XChartPicture.TEXT);
-    text(chart.reading(), LEFT, 45, Fonts.regular(13), XChartPicture.QUIET);
+    text(chart.heading(), LEFT, 24, Fonts.semibold(chart.heading(), 18), XChartPicture.TEXT);
+    int baseline = 45;
+    for (String line : chart.reading()) {
+      text(line, LEFT, baseline, Fonts.regular(line, 13), XChartPicture.QUIET);
+      baseline += LineChart.READING_HEIGHT;
+    }
     axes();
     chart.lines().forEach(this::marks);
     EndLabel.placed(chart, y(chart.scale().high()), y(0)).forEach(this::label);
   }
 
   private void axes() {
-    Font font = Fonts.regular(13);
+    Font font = Fonts.regular(LineChart.TIME, 13);
     FontMetrics metrics = canvas.getFontMetrics(font);
     for (double tick : chart.scale().ticks()) {
       String label = chart.text(tick);
@@ -94,13 +101,10 @@ final class Overlay {
             x(line.lastYear()) + 3, y(line.middle()[line.lastYear()]), left - 5, label.y()));
     double baseline = label.y() - label.text().size() * EndLabel.LINE_HEIGHT / 2 + 12;
     for (int i = 0; i < label.text().size(); i++) {
+      String words = label.text().get(i);
       boolean value = i == label.text().size() - 1;
-      text(
-          label.text().get(i),
-          left,
-          baseline,
-          value ? Fonts.regular(13) : Fonts.semibold(13),
-          XChartPicture.colour(line, XChartPicture.OPAQUE));
+      Font font = value ? Fonts.regular(words, 13) : Fonts.semibold(words, 13);
+      text(words, left, baseline, font, XChartPicture.colour(line, XChartPicture.OPAQUE));
       baseline += EndLabel.LINE_HEIGHT;
     }
   }
@@ -112,10 +116,10 @@ final class Overlay {
   }
 
   private double x(double year) {
-    return picture.getScreenXFromChart(year) + XChartPicture.FRAME.left();
+    return picture.getScreenXFromChart(year) + frame.left();
   }
 
   private double y(double value) {
-    return picture.getScreenYFromChart(value) + XChartPicture.FRAME.top();
+    return picture.getScreenYFromChart(value) + frame.top();
   }
 }

@@ -6,15 +6,17 @@ import java.util.stream.Collectors;
 
 /** Paints a chart as light SVG with real text, title and description, for the report. */
 public final class SvgChart {
-  private static final Frame FRAME = new Frame(64, 66, 222, 50);
+  private static final Frame FRAME = new Frame(64, 62, 222, 46);
   private static final double MARK_RADIUS = 4.2;
   private static final int LEFT = 14;
 
   private final LineChart chart;
+  private final Frame frame;
   private final StringBuilder out = new StringBuilder();
 
   private SvgChart(LineChart chart) {
     this.chart = chart;
+    this.frame = FRAME.below(LineChart.READING_HEIGHT * (chart.reading().size() - 1));
   }
 
   public static String of(LineChart chart) {
@@ -24,7 +26,7 @@ public final class SvgChart {
   private String paint() {
     String id = "chart-" + chart.file();
     out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ");
-    out.append(LineChart.WIDTH).append(' ').append(LineChart.HEIGHT);
+    out.append(LineChart.WIDTH).append(' ').append(LineChart.REPORT_HEIGHT);
     out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id).append("-desc\"");
     out.append(" font-family=\"'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif\"");
     out.append(" font-size=\"13\">\n");
@@ -32,7 +34,11 @@ public final class SvgChart {
     out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
     out.append(MarkupText.of(chart.description())).append("</desc>\n");
     text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
-    text(LEFT, 45, "fill=\"#555\"", chart.reading());
+    int baseline = 45;
+    for (String line : chart.reading()) {
+      text(LEFT, baseline, "fill=\"#555\"", line);
+      baseline += LineChart.READING_HEIGHT;
+    }
     grid();
     chart.lines().forEach(this::band);
     chart.lines().forEach(this::line);
@@ -75,6 +81,19 @@ public final class SvgChart {
     String opacity = String.format(Locale.ROOT, "%.3f", chart.bandOpacity());
     out.append("\" fill-opacity=\"").append(opacity).append("\" points=\"");
     out.append(points).append("\"/>\n");
+    edge(line, line.band().low());
+    edge(line, line.band().high());
+  }
+
+  // Fine edges keep bands apart where they lie over each other.
+  private void edge(Line line, double[] values) {
+    StringBuilder points = new StringBuilder();
+    for (int year = 0; year <= line.lastYear(); year++) {
+      point(points, year, values[year]);
+    }
+    out.append("<polyline fill=\"none\" stroke=\"").append(line.style().colour());
+    out.append("\" stroke-width=\"").append(LineChart.EDGE_WIDTH).append("\" stroke-opacity=\"");
+    out.append(LineChart.EDGE_OPACITY).append("\" points=\"").append(points).append("\"/>\n");
   }
 
   private void line(Line line) {
@@ -132,11 +151,11 @@ public final class SvgChart {
   }
 
   private double x(double year) {
-    return FRAME.left() + FRAME.innerWidth() * year / chart.years();
+    return frame.left() + frame.innerWidth(LineChart.WIDTH) * year / chart.years();
   }
 
   private double y(double value) {
     double share = Math.min(1, value / chart.scale().high());
-    return FRAME.top() + FRAME.innerHeight() * (1 - share);
+    return frame.top() + frame.innerHeight(LineChart.REPORT_HEIGHT) * (1 - share);
   }
 }

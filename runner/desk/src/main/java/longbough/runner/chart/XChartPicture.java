@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.util.Arrays;
 import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -17,7 +18,7 @@ final class XChartPicture {
   static final Color QUIET = new Color(0x555555);
   static final Color GRID = new Color(0xe2e2e2);
   static final Color AXIS = new Color(0x8a8a8a);
-  static final Frame FRAME = new Frame(54, 56, 212, 40);
+  private static final Frame FRAME = new Frame(54, 56, 212, 40);
   private static final int PADDING = 10;
   private static final double EDGE = 0.01;
   static final int OPAQUE = 255;
@@ -28,7 +29,8 @@ final class XChartPicture {
   static void paint(LineChart chart, Graphics2D canvas) {
     canvas.setColor(Color.WHITE);
     canvas.fillRect(0, 0, LineChart.WIDTH, LineChart.HEIGHT);
-    XYChart picture = new XYChart(FRAME.innerWidth(), FRAME.innerHeight());
+    Frame frame = frame(chart);
+    XYChart picture = new XYChart(frame.innerWidth(LineChart.WIDTH), frame.innerHeight(LineChart.HEIGHT));
     look(picture.getStyler(), chart);
     chart.scale().ticks().forEach(tick -> grid(picture, tick, chart.years()));
     int alpha = (int) Math.round(OPAQUE * chart.bandOpacity());
@@ -36,10 +38,15 @@ final class XChartPicture {
     chart.lines().forEach(line -> line(picture, line));
     Graphics2D body =
         (Graphics2D)
-            canvas.create(FRAME.left(), FRAME.top(), FRAME.innerWidth(), FRAME.innerHeight());
+            canvas.create(frame.left(), frame.top(), picture.getWidth(), picture.getHeight());
     picture.paint(body, picture.getWidth(), picture.getHeight());
     body.dispose();
     new Overlay(chart, picture, canvas).paint();
+  }
+
+  /** Room around the plot; a second line of reading pushes it down. */
+  static Frame frame(LineChart chart) {
+    return FRAME.below(LineChart.READING_HEIGHT * (chart.reading().size() - 1));
   }
 
   private static void look(XYStyler styler, LineChart chart) {
@@ -92,6 +99,20 @@ final class XChartPicture {
     series.setLineStyle(new BasicStroke(0.01f));
     series.setLineColor(new Color(0, 0, 0, 0));
     series.setFillColor(colour(line, alpha));
+    edge(picture, line, "low", line.band().low());
+    edge(picture, line, "high", line.band().high());
+  }
+
+  // Fine edges keep bands apart where they lie over each other.
+  private static void edge(XYChart picture, Line line, String which, double[] values) {
+    int count = line.lastYear() + 1;
+    double[] x = new double[count];
+    Arrays.setAll(x, year -> year);
+    String name = which + " edge " + line.style().colour() + line.name();
+    XYSeries series = picture.addSeries(name, x, Arrays.copyOf(values, count));
+    series.setMarker(SeriesMarkers.NONE);
+    series.setLineColor(colour(line, (int) Math.round(OPAQUE * LineChart.EDGE_OPACITY)));
+    series.setLineStyle(new BasicStroke((float) LineChart.EDGE_WIDTH));
   }
 
   private static void line(XYChart picture, Line line) {

@@ -20,6 +20,19 @@ public final class Bands {
     return Band.of(byYear);
   }
 
+  /** Band of a yearly measure over the trees that live in that year; NaN where none does. */
+  public static Band ofLiving(RegimeResult result, YearColumn column, int years) {
+    History[] members = result.members();
+    double[][] byYear = new double[years + 1][members.length];
+    for (int year = 0; year <= years; year++) {
+      for (int member = 0; member < members.length; member++) {
+        boolean alive = Living.alive(members[member], year);
+        byYear[year][member] = alive ? members[member].value(column, year) : Double.NaN;
+      }
+    }
+    return Band.of(byYear);
+  }
+
   /** Share of futures in which the tree lives, by year. */
   public static double[] survival(RegimeResult result, int years) {
     double[] share = new double[years + 1];

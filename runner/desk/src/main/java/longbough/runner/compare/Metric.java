@@ -60,13 +60,13 @@ public enum Metric {
       return Living.value(history, YearColumn.OPEN_WOUND_CM2, years);
     }
   },
-  DECAY_AREA_FRACTION_END("Decay at the worst station at the end", "1", false) {
+  DECAY_AREA_FRACTION_END("Decay where the trunk is weakest, at the end", "1", false) {
     @Override
     double of(History history, int years, double discountRate) {
       return Living.value(history, YearColumn.DECAY_AREA_FRACTION, years);
     }
   },
-  STRENGTH_LOSS_FRACTION_END("Strength lost at the worst station at the end", "1", false) {
+  STRENGTH_LOSS_FRACTION_END("Strength lost where the trunk is weakest, at the end", "1", false) {
     @Override
     double of(History history, int years, double discountRate) {
       return Living.value(history, YearColumn.STRENGTH_LOSS_FRACTION, years);

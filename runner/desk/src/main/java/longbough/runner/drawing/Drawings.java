@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import longbough.runner.drawing.look.SpeciesLook;
+import longbough.runner.drawing.look.YearState;
 import longbough.runner.drawing.scene.PngWriter;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.SvgWriter;
@@ -21,6 +22,7 @@ public final class Drawings {
   public static final String TRUNK = "trunk";
   public static final String CROSS_SECTION = "cross-section";
 
+  private static final String OVERVIEW = "all-regimes";
   private static final int LONGEST_STEM = 60;
 
   private Drawings() {}
@@ -30,7 +32,7 @@ public final class Drawings {
       throws IOException {
     Files.createDirectories(dir);
     List<DrawingFile> written = new ArrayList<>();
-    Set<String> stems = new HashSet<>();
+    Set<String> stems = new HashSet<>(Set.of(OVERVIEW));
     for (RegimeYears regime : regimes) {
       String stem = stem(regime.regime(), stems);
       String name = regime.regime();
@@ -42,6 +44,13 @@ public final class Drawings {
       written.add(write(dir, stem, name, CROSS_SECTION, cross));
     }
     return written;
+  }
+
+  /** Writes one side view of a tree as it comes out under each regime; its headings name them. */
+  public static DrawingFile writeOverview(
+      Path dir, String title, List<YearState> outcomes, SpeciesLook look) throws IOException {
+    Files.createDirectories(dir);
+    return write(dir, OVERVIEW, title, SIDE_VIEW, TreeDrawing.elevation(title, outcomes, look));
   }
 
   private static DrawingFile write(Path dir, String stem, String regime, String kind, Scene scene)

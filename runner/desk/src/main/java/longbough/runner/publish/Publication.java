@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import longbough.runner.chart.ChartFiles;
@@ -34,9 +35,10 @@ public final class Publication {
     List<LineChart> charts = ChartSet.of(summary.comparison());
     Path chartFolder = output.folder("charts");
     CompletableFuture<Void> pictures = aside(() -> ChartFiles.write(charts, chartFolder));
-    List<Picture> drawings =
-        DrawingPictures.write(summary.comparison(), output.folder("drawings"));
-    String report = Report.of(new ReportInput(summary, charts, drawings, provenance));
+    Path drawingFolder = output.folder("drawings");
+    Optional<Picture> overview = DrawingPictures.overview(summary.comparison(), drawingFolder);
+    List<Picture> drawings = DrawingPictures.write(summary.comparison(), drawingFolder);
+    String report = Report.of(new ReportInput(summary, charts, overview, drawings, provenance));
     Files.writeString(output.folder().resolve(REPORT), report, StandardCharsets.UTF_8);
     finished(tables);
     finished(pictures);

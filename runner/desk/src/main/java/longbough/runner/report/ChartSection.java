@@ -8,7 +8,7 @@ final class ChartSection implements Section {
 
   @Override
   public void write(Page page, ReportInput input) {
-    page.open("section", "aria-labelledby", "charts", "class", "new-page");
+    page.open("section", "aria-labelledby", "charts");
     page.element("h2", "Year by year", "id", "charts");
     for (LineChart chart : input.charts()) {
       page.open("figure", "class", "chart").markup(SvgChart.of(chart)).close();

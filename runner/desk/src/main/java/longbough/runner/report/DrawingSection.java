@@ -17,12 +17,14 @@ final class DrawingSection implements Section {
       return;
     }
     List<Picture> shown = shown(input.drawings());
-    page.open("section", "aria-labelledby", "drawings", "class", "new-page");
+    page.open("section", "aria-labelledby", "drawings");
     page.element("h2", "The tree, drawn", "id", "drawings");
     page.element(
         "p",
         "The median future. Foliage, sprouts, deadwood, stubs and decay are drawn from the state of the"
-            + " model; where the limbs were reconstructed they stand for the real ones, not for a survey.");
+            + " model; where the limbs were reconstructed they stand for the real ones, not for a survey."
+            + " Trunks stand here for the two regimes that cost them most strength; those of all regimes"
+            + " are picture files in the folder drawings/.");
     shown.forEach(picture -> picture(page, picture));
     if (shown.size() < input.drawings().size()) {
       page.element("p", "More drawings are in the folder drawings/.", "class", "note");
@@ -46,7 +48,7 @@ final class DrawingSection implements Section {
 
   private static void picture(Page page, Picture picture) {
     // The drawing bears its heading itself, and its description in words for who doesn't see it.
-    page.open("figure", "role", "group", "aria-label", picture.title());
+    page.open("figure", "role", "group", "aria-label", picture.title(), "class", "drawing");
     page.markup(picture.element()).close();
   }
 }

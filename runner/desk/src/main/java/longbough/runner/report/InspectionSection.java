@@ -30,9 +30,13 @@ final class InspectionSection implements Section {
     page.element("li", "Every year after leafing out: leaf size and density at the tips, deadwood over"
         + " paths, new fruiting bodies, cracks, soil heave on the windward side.");
     page.close();
+    page.open("div", "class", "regimes");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
+      page.open("div");
       regime(page, input, regime);
+      page.close();
     }
+    page.close();
     page.close();
   }
 

@@ -13,16 +13,20 @@ final class ReasonSection implements Section {
 
   @Override
   public void write(Page page, ReportInput input) {
-    page.open("section", "aria-labelledby", "reasons");
+    page.open("section", "aria-labelledby", "reasons", "class", "new-page");
     page.element("h2", "Why: what happens in the median future", "id", "reasons");
     page.element(
         "p",
         "One future out of the middle (number "
             + input.comparison().medianMember()
             + " in the tidy files), the same under every regime; the years that tell most.");
+    page.open("div", "class", "regimes");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
+      page.open("div");
       chain(page, input.comparison().regimes().get(regime), regime);
+      page.close();
     }
+    page.close();
     page.close();
   }
 

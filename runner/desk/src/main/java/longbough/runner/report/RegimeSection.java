@@ -12,9 +12,13 @@ final class RegimeSection implements Section {
   public void write(Page page, ReportInput input) {
     page.open("section", "aria-labelledby", "regimes");
     page.element("h2", "The regimes", "id", "regimes");
+    page.open("div", "class", "regimes");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
+      page.open("div");
       regime(page, input.comparison(), regime);
+      page.close();
     }
+    page.close();
     page.element(
         "p", "Every difference in this report is taken against the first regime.", "class", "note");
     page.close();

@@ -1,6 +1,7 @@
 package longbough.runner.report;
 
 import java.util.List;
+import java.util.Optional;
 import longbough.runner.chart.LineChart;
 import longbough.runner.compare.Comparison;
 import longbough.runner.compare.Summary;
@@ -11,11 +12,16 @@ import longbough.runner.table.Provenance;
  *
  * @param summary figures of every regime, with the comparison they come from
  * @param charts in the order in which they are shown
+ * @param overview the tree as it comes out under each regime, for the first page
  * @param drawings in the order in which they are shown; may be empty
  * @param provenance what is needed to get the same again
  */
 public record ReportInput(
-    Summary summary, List<LineChart> charts, List<Picture> drawings, Provenance provenance) {
+    Summary summary,
+    List<LineChart> charts,
+    Optional<Picture> overview,
+    List<Picture> drawings,
+    Provenance provenance) {
 
   Comparison comparison() {
     return summary.comparison();

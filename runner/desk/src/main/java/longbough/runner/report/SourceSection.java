@@ -1,6 +1,7 @@
 package longbough.runner.report;
 
 import java.util.TreeSet;
+import longbough.model.ModelSources;
 import longbough.shared.source.Bibliography;
 import longbough.shared.source.Citation;
 import longbough.shared.source.Sourced;
@@ -13,7 +14,7 @@ final class SourceSection implements Section {
     page.open("section", "aria-labelledby", "sources");
     page.element("h2", "Sources", "id", "sources");
     page.element("p", "Climate: " + input.comparison().input().climate().source());
-    TreeSet<String> keys = new TreeSet<>();
+    TreeSet<String> keys = new TreeSet<>(ModelSources.keys(input.comparison().input()));
     for (Sourced row : input.comparison().input().parameters().rows()) {
       if (!row.citation().isEmpty()) {
         keys.add(row.citation());

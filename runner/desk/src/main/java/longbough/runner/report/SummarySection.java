@@ -11,7 +11,7 @@ final class SummarySection implements Section {
 
   @Override
   public void write(Page page, ReportInput input) {
-    page.open("section", "aria-labelledby", "summary", "class", "new-page");
+    page.open("section", "aria-labelledby", "summary", "class", "figures");
     page.element("h2", "The figures", "id", "summary");
     figures(page, input);
     if (input.comparison().regimes().size() > 1) {

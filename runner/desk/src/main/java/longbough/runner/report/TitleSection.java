@@ -1,9 +1,21 @@
 package longbough.runner.report;
 
+import java.util.Arrays;
 import longbough.model.SimulationInput;
 
-/** Title and what was compared, in one line. */
+/** Title, what was compared and the tree, in a line each. */
 final class TitleSection implements Section {
+
+  private static String tree(SimulationInput asked) {
+    double[] spread = asked.tree().spreadM();
+    return "Trunk "
+        + Words.cm(asked.tree().dbhM())
+        + " thick, "
+        + Words.metres(asked.tree().heightM())
+        + " tall, crown "
+        + Words.metres(Arrays.stream(spread).average().orElse(0))
+        + " wide.";
+  }
 
   @Override
   public void write(Page page, ReportInput input) {
@@ -16,6 +28,7 @@ final class TitleSection implements Section {
     page.text(Words.count(input.comparison().years(), "year") + " in ");
     page.text(Words.count(input.comparison().members(), "future") + ", the same for each regime.");
     page.close();
+    page.element("p", tree(asked), "class", "lead");
     page.close();
   }
 }

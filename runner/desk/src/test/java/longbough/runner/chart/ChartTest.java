@@ -14,6 +14,7 @@ import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import longbough.model.pruning.Regime;
 import longbough.runner.compare.InventedHistories;
+import longbough.runner.type.Fonts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
@@ -105,7 +106,7 @@ class ChartTest {
     assertThat(ChartText.value(0.567, 1)).isEqualTo("0.57");
     assertThat(ChartText.wrapped("a name that is far too long for the room beside any line here"))
         .hasSize(2)
-        .allMatch(line -> line.length() <= ChartText.LINE_CHARS)
+        .allMatch(line -> Fonts.width(line, ChartText.NAME_SIZE) <= ChartText.NAME_WIDTH)
         .last()
         .asString()
         .endsWith("\u2026");

@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import longbough.model.SimulationInput;
@@ -151,7 +152,7 @@ class ReportTest {
             "0.1", "canal-lime.yaml", "aaaa", "bbbb", LimitWarnings.of(comparison));
     return Report.of(
         new ReportInput(
-            Summary.of(comparison), ChartSet.of(comparison), drawings, provenance));
+            Summary.of(comparison), ChartSet.of(comparison), Optional.empty(), drawings, provenance));
   }
 
   private static boolean has(Document document, String id) {

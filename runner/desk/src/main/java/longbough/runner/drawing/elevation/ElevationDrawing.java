@@ -15,6 +15,7 @@ import longbough.runner.drawing.scene.Outline;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.Shape;
 import longbough.runner.drawing.scene.Style;
+import longbough.runner.type.Lines;
 
 /** The trees of one regime side by side, at one scale, over a common ground line. */
 public final class ElevationDrawing {
@@ -22,7 +23,10 @@ public final class ElevationDrawing {
   private static final double RIGHT = Scene.PAGE_WIDTH - 14;
   private static final double TOP = 84;
   private static final double MOST_HEIGHT = 560;
-  private static final double WORDS_BELOW = 104;
+  private static final double HEADING_BELOW = 34;
+  private static final double FACT_LINE = 23;
+  private static final double HEADING_LINE = 22;
+  private static final int HEADING_LINES = 3;
 
   /** Radius of a mark over the root of its leaf area. */
   private static final double BROADLEAF_SPREAD = 0.72;
@@ -48,7 +52,7 @@ public final class ElevationDrawing {
     this.look = look;
     Extent extent = Extent.of(years);
     heightM = extent.heightM();
-    double panel = (RIGHT - LEFT) / years.size();
+    double panel = panel();
     double wide = panel / (2 * extent.halfWidthM() + PERSON_ROOM_M / years.size());
     scale = Math.min(wide, MOST_HEIGHT / heightM);
     groundY = Math.ceil(TOP + scale * heightM);
@@ -71,7 +75,7 @@ public final class ElevationDrawing {
 
   private Scene scene() {
     shapes.add(Label.title(14, 34, title));
-    String view = look.name() + ", seen from the south, all years at one scale";
+    String view = look.name() + ", seen from the south, all at one scale";
     shapes.add(Label.quiet(14, 60, view, Shape.Anchor.START));
     heightLines();
     double barM = ScaleBar.roundLength(160 / scale);
@@ -86,8 +90,7 @@ public final class ElevationDrawing {
       tree.note(shown);
       below(year, views[i].axisX());
     }
-    boolean third = years.stream().anyMatch(year -> hasThirdLine(year.state()));
-    double legendTop = groundY + WORDS_BELOW - (third ? 0 : 22);
+    double legendTop = groundY + HEADING_BELOW + headingRoom() + FACT_LINE * (lines() + 1);
     double height =
         new ElevationLegend(years, marks, clusterM2, shown).paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
@@ -113,24 +116,57 @@ public final class ElevationDrawing {
   }
 
   private void below(YearState year, double x) {
-    TreeState state = year.state();
-    shapes.add(Label.heading(x, groundY + 34, year.heading()));
-    if (!state.vitality.alive) {
-      shapes.add(Label.body(x, groundY + 57, StateWords.fate(state), Shape.Anchor.MIDDLE));
-      shapes.add(Label.quiet(x, groundY + 80, StateWords.cause(state), Shape.Anchor.MIDDLE));
-      return;
+    double y = groundY + HEADING_BELOW;
+    for (String line : headingLines(year)) {
+      shapes.add(Label.heading(x, y, line));
+      y += HEADING_LINE;
     }
-    String size =
-        Words.oneDecimal(state.heightM()) + " m, " + Words.brief(state.leafAreaM2()) + " m² leaf";
-    shapes.add(Label.body(x, groundY + 57, size, Shape.Anchor.MIDDLE));
-    String extra = extra(state);
-    if (!extra.isEmpty()) {
-      shapes.add(Label.quiet(x, groundY + 80, extra, Shape.Anchor.MIDDLE));
+    y = groundY + HEADING_BELOW + headingRoom();
+    for (String line : facts(year.state())) {
+      y += FACT_LINE;
+      shapes.add(Label.body(x, y, line, Shape.Anchor.MIDDLE));
+    }
+    String aside = aside(year.state());
+    if (!aside.isEmpty()) {
+      shapes.add(Label.quiet(x, y + FACT_LINE, aside, Shape.Anchor.MIDDLE));
     }
   }
 
-  private static boolean hasThirdLine(TreeState state) {
-    return !state.vitality.alive || !extra(state).isEmpty();
+  /** Size and leaf in one line, or in two where the trees stand close. */
+  private List<String> facts(TreeState state) {
+    if (!state.vitality.alive) {
+      return List.of(StateWords.fate(state));
+    }
+    String height = Words.oneDecimal(state.heightM()) + " m";
+    String leaf = Words.brief(state.leafAreaM2()) + " m² leaf";
+    String both = height + ", " + leaf;
+    return Label.widthOf(both) <= panel() ? List.of(both) : List.of(height + " tall", leaf);
+  }
+
+  private static String aside(TreeState state) {
+    return state.vitality.alive ? extra(state) : StateWords.cause(state);
+  }
+
+  private double panel() {
+    return (RIGHT - LEFT) / years.size();
+  }
+
+  /** Lines of facts under the tree that has most of them. */
+  private int lines() {
+    return years.stream()
+        .mapToInt(year -> facts(year.state()).size() + (aside(year.state()).isEmpty() ? 0 : 1))
+        .max()
+        .orElse(1);
+  }
+
+  private List<String> headingLines(YearState year) {
+    return Lines.of(year.heading(), Label.HEADING, panel() - 8, HEADING_LINES);
+  }
+
+  /** What the headings need beyond one line. */
+  private double headingRoom() {
+    int most = years.stream().mapToInt(year -> headingLines(year).size()).max().orElse(1);
+    return HEADING_LINE * Math.max(0, most - 1);
   }
 
   private static String extra(TreeState state) {
@@ -144,7 +180,7 @@ public final class ElevationDrawing {
 
   private String description() {
     StringBuilder words = new StringBuilder("Side view of a ").append(look.name());
-    words.append(" from the south at one scale, years from left to right.");
+    words.append(" from the south at one scale, from left to right.");
     years.forEach(year -> words.append(' ').append(StateWords.sentence(year)));
     return words.toString();
   }

@@ -1,6 +1,8 @@
 package longbough.runner.drawing.look;
 
 import longbough.runner.drawing.scene.Shape;
+import longbough.runner.type.Fonts;
+import longbough.runner.type.Lines;
 
 /** Type in the few sizes that the drawings use; the smallest prints at 8 point on 170 mm. */
 public final class Label {
@@ -8,13 +10,19 @@ public final class Label {
   public static final double HEADING = 19;
   public static final double BODY = 17;
 
+  private static final double LEAST_TITLE = 17;
+  private static final double TITLE_WIDTH = 730;
+
   private static final String NARROW = "fijlrt .,:;'-1I";
   private static final String WIDE = "mwMW%";
 
   private Label() {}
 
+  /** A title, smaller where it is long, and at last cut: the scale stands to the right of it. */
   public static Shape title(double x, double y, String words) {
-    return new Shape.Text(x, y, words, TITLE, true, Shape.Anchor.START, Palette.TEXT);
+    double size = Math.max(LEAST_TITLE, Math.min(TITLE, TITLE * TITLE_WIDTH / Fonts.width(words, TITLE)));
+    String fitting = String.join("", Lines.of(words, size, TITLE_WIDTH, 1));
+    return new Shape.Text(x, y, fitting, size, true, Shape.Anchor.START, Palette.TEXT);
   }
 
   public static Shape heading(double x, double y, String words) {

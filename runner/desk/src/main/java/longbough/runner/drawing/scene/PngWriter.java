@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
+import longbough.runner.type.Fonts;
 
 /** Paints a scene as a PNG on white, without a screen. */
 public final class PngWriter {
@@ -173,8 +174,8 @@ public final class PngWriter {
 
   private void words(Shape.Text text) {
     canvas.setColor(Color.decode(text.colour()));
-    int face = text.bold() ? Font.BOLD : Font.PLAIN;
-    canvas.setFont(new Font(Font.SANS_SERIF, face, 1).deriveFont((float) text.size()));
+    Font font = text.bold() ? Fonts.semibold(text.words(), text.size()) : Fonts.regular(text.words(), text.size());
+    canvas.setFont(font);
     double width = canvas.getFontMetrics().getStringBounds(text.words(), canvas).getWidth();
     double share =
         switch (text.anchor()) {

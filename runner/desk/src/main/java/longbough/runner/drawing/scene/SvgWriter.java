@@ -10,7 +10,7 @@ import java.util.zip.CRC32;
  * the corners of an unseen line, which takes a few bytes a mark.
  */
 public final class SvgWriter {
-  private static final String FONT = "Helvetica,Arial,'DejaVu Sans',sans-serif";
+  private static final String FONT = "'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif";
 
   private final StringBuilder out = new StringBuilder();
   private final Scene scene;
@@ -118,7 +118,7 @@ public final class SvgWriter {
     attribute("x", text.x());
     attribute("y", text.y());
     attribute("font-size", text.size());
-    out.append(text.bold() ? " font-weight=\"bold\"" : "");
+    out.append(text.bold() ? " font-weight=\"600\"" : "");
     if (text.anchor() != Shape.Anchor.START) {
       boolean middle = text.anchor() == Shape.Anchor.MIDDLE;
       out.append(" text-anchor=\"").append(middle ? "middle" : "end").append('"');

@@ -19,7 +19,7 @@ public final class TrunkSectionDrawing {
   private static final double LEFT = 62;
   private static final double RIGHT = Scene.PAGE_WIDTH - 14;
   private static final double TOP = 104;
-  private static final double TRUNK_HEIGHT = 430;
+  private static final double TRUNK_HEIGHT = 320;
   private static final double SHARE_OF_PANEL = 0.5;
 
   private final String title;
