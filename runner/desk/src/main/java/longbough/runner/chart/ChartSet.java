@@ -1,9 +1,8 @@
 package longbough.runner.chart;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.function.Function;
 import longbough.model.history.History;
 import longbough.model.history.VisitRow;
@@ -15,10 +14,13 @@ import longbough.runner.compare.RegimeResult;
 
 /** The charts of a comparison, in the order of the report. */
 public final class ChartSet {
-  private static final Set<YearColumn> AT_THE_WEAKEST =
-      EnumSet.of(YearColumn.DECAY_AREA_FRACTION, YearColumn.WALL_RATIO);
-  private static final String WEAKEST =
-      "At the height where the trunk is weakest against its load. That height can change, and then the line jumps.";
+  /** What the figures of a trunk need said; the others explain themselves. */
+  private static final Map<YearColumn, String> NOTES =
+      Map.of(
+          YearColumn.DECAY_AREA_FRACTION,
+          "At the height where the trunk is weakest against its load. That height can change, and then the line jumps.",
+          YearColumn.WALL_RATIO,
+          "Thinnest sound wall t over trunk radius R at the weakest height; that height can change, and then the line jumps.");
 
   private final Comparison comparison;
 
@@ -54,8 +56,8 @@ public final class ChartSet {
     boolean share = percent || column == YearColumn.WALL_RATIO;
     NiceScale scale = share ? NiceScale.share(highest) : NiceScale.upTo(highest);
     List<String> reading = new ArrayList<>(List.of(reading() + "; living trees only (how many live: see Survival)"));
-    if (AT_THE_WEAKEST.contains(column)) {
-      reading.add(WEAKEST);
+    if (NOTES.containsKey(column)) {
+      reading.add(NOTES.get(column));
     }
     return new LineChart(file, title, unit, List.copyOf(reading), percent, scale, lines, comparison.years());
   }
