@@ -12,6 +12,7 @@ final class PruningCrew implements YearlyCycle.Crew {
   private final VisitRunner runner = new VisitRunner();
   private final double pricePerHour;
   private final History history;
+  private int found;
 
   PruningCrew(Regime regime, double pricePerHour, History history) {
     this.calendar = new VisitCalendar(regime);
@@ -20,12 +21,16 @@ final class PruningCrew implements YearlyCycle.Crew {
   }
 
   @Override
-  public boolean visit(YearContext context) {
+  public boolean due(YearContext context) {
     double woodCarbon = context.parameters.carbon().woodCarbon();
-    int found = calendar.findDue(context.state.year, context.month, context.state, woodCarbon);
+    found = calendar.findDue(context.state.year, context.month, context.state, woodCarbon);
+    return found > 0;
+  }
+
+  @Override
+  public void visit(YearContext context) {
     for (int visit = 0; visit < found; visit++) {
       runner.perform(calendar.due(visit), context, pricePerHour, history::add);
     }
-    return found > 0;
   }
 }

@@ -41,6 +41,7 @@ import longbough.model.process.FailureProbability;
 import longbough.model.process.WindFailure;
 import longbough.model.process.YearContext;
 import longbough.model.state.Pools;
+import longbough.model.visit.VisitRunner;
 
 /**
  * The one list that says who acts when in the year, and why in that order. Months count from midwinter.
@@ -122,8 +123,11 @@ final class YearlyCycle {
 
   /** Who comes to prune, and when. */
   interface Crew {
-    /** Does what is due in the month; returns whether anything was done. */
-    boolean visit(YearContext context);
+    /** Whether any visit falls due in the month at hand; it is then taken as done. */
+    boolean due(YearContext context);
+
+    /** Does what is due; asked for only then. */
+    default void visit(YearContext context) {}
   }
 
   /** Plays one year of a living tree and closes its carbon account. */
@@ -152,8 +156,8 @@ final class YearlyCycle {
       if (budsOpen || context.parameters.species().evergreen()) {
         light.run(context);
       }
-      for (Process process : eachMonth) {
-        process.run(context);
+      for (int i = 0; i < eachMonth.size(); i++) {
+        eachMonth.get(i).run(context);
       }
       if (month == LATE_SUMMER) {
         context.summerLeafAreaM2 = context.state.leafAreaM2();
@@ -168,8 +172,8 @@ final class YearlyCycle {
         leafFall.run(context);
       }
     }
-    for (Process process : yearEnd) {
-      run(process, context, seed, member);
+    for (int i = 0; i < yearEnd.size(); i++) {
+      run(yearEnd.get(i), context, seed, member);
     }
     overflow(context);
     refuseDebt(context);
@@ -205,11 +209,12 @@ final class YearlyCycle {
 
   /** The crew's cuts, and the harder work of the leaves they leave. */
   private void prune(YearContext context, long seed, int member) {
-    double before = context.state.leafAreaM2();
-    context.random.start(seed, member, context.state.year, "pruning");
-    if (!crew.visit(context)) {
+    if (!crew.due(context)) {
       return;
     }
+    double before = context.state.leafAreaM2();
+    context.random.start(seed, member, context.state.year, VisitRunner.STREAM);
+    crew.visit(context);
     reserveCeiling.run(context);
     if (before > 0 && !context.parameters.species().conifer()) {
       double lost = Math.max(0, 1 - context.state.leafAreaM2() / before);
@@ -231,7 +236,7 @@ final class YearlyCycle {
   private static void refuseDebt(YearContext context) {
     Pools pools = context.state.pools;
     double least = Math.min(Math.min(pools.reserveKgC, pools.growthBudgetKgC), Math.min(pools.fineRootKgC, pools.coarseRootKgC));
-    if (!(least >= -CarbonLedger.TOLERANCE * (1 + context.state.totalKgC()))) {
+    if (!(least >= 0 || least >= -CarbonLedger.TOLERANCE * (1 + context.state.totalKgC()))) {
       throw new IllegalStateException("year " + context.state.year + ": a carbon pool has fallen to " + least + " kg C");
     }
   }

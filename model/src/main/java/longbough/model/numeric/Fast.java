@@ -13,22 +13,44 @@ public final class Fast {
   private static final double LN2_HIGH = 6.93147180369123816490e-01;
   private static final double LN2_LOW = 1.90821492927058770002e-10;
   private static final double INV_LN2 = 1.44269504088896338700;
+  // Added to a small number, it leaves that number's nearest whole in the lowest bits of the sum.
   private static final double ROUND = 0x1.8p52;
   private static final double EXP_MIN = -700;
   private static final double EXP_MAX = 700;
   private static final long EXPONENT_BIAS = 1023;
   private static final int MANTISSA_BITS = 52;
   private static final long MANTISSA_MASK = (1L << MANTISSA_BITS) - 1;
-  private static final double SQRT2 = 1.41421356237309504880;
+  private static final long SQRT2_MANTISSA = Double.doubleToRawLongBits(1.41421356237309504880) & MANTISSA_MASK;
 
   private Fast() {}
 
   /** e to the x; arguments beyond 700 either way are taken as 700. */
   public static double exp(double x) {
-    double bounded = Math.min(EXP_MAX, Math.max(EXP_MIN, x));
+    double bounded = x < EXP_MIN ? EXP_MIN : x > EXP_MAX ? EXP_MAX : x;
     double shifted = bounded * INV_LN2 + ROUND;
-    double k = shifted - ROUND;
-    double r = (bounded - k * LN2_HIGH) - k * LN2_LOW;
+    return expOfRest(bounded, shifted - ROUND) * powerOfTwo(shifted);
+  }
+
+  /**
+   * Replaces each of the first numbers of an array by e to it, with the bits of {@link #exp}. Two plain
+   * loops, which compilers turn into vector instructions: several times as fast as one call a number.
+   *
+   * @param shifted scratch, as long as x
+   */
+  public static void exp(double[] x, double[] shifted, int count) {
+    for (int i = 0; i < count; i++) {
+      double bounded = Math.min(EXP_MAX, Math.max(EXP_MIN, x[i]));
+      double sum = bounded * INV_LN2 + ROUND;
+      shifted[i] = sum;
+      x[i] = expOfRest(bounded, sum - ROUND);
+    }
+    for (int i = 0; i < count; i++) {
+      x[i] *= powerOfTwo(shifted[i]);
+    }
+  }
+
+  private static double expOfRest(double x, double k) {
+    double r = (x - k * LN2_HIGH) - k * LN2_LOW;
     double p = 1.0 / 39916800;
     p = p * r + 1.0 / 3628800;
     p = p * r + 1.0 / 362880;
@@ -40,19 +62,21 @@ public final class Fast {
     p = p * r + 1.0 / 6;
     p = p * r + 0.5;
     p = p * r + 1;
-    p = p * r + 1;
-    return p * Double.longBitsToDouble(((long) k + EXPONENT_BIAS) << MANTISSA_BITS);
+    return p * r + 1;
+  }
+
+  private static double powerOfTwo(double shifted) {
+    return Double.longBitsToDouble((Double.doubleToRawLongBits(shifted) + EXPONENT_BIAS) << MANTISSA_BITS);
   }
 
   /** Natural logarithm of a positive normal number. */
   public static double log(double x) {
     long bits = Double.doubleToRawLongBits(x);
-    long exponent = (bits >> MANTISSA_BITS) - EXPONENT_BIAS;
-    double m = Double.longBitsToDouble((bits & MANTISSA_MASK) | (EXPONENT_BIAS << MANTISSA_BITS));
-    if (m > SQRT2) {
-      m = m / 2;
-      exponent++;
-    }
+    long mantissa = bits & MANTISSA_MASK;
+    // 1 where m would pass sqrt(2), else 0; a branch here would be guessed wrong half the time.
+    long halved = (SQRT2_MANTISSA - mantissa) >>> (Long.SIZE - 1);
+    long exponent = (bits >> MANTISSA_BITS) - EXPONENT_BIAS + halved;
+    double m = Double.longBitsToDouble(mantissa | ((EXPONENT_BIAS - halved) << MANTISSA_BITS));
     double s = (m - 1) / (m + 1);
     double q = s * s;
     double p = 1.0 / 19;

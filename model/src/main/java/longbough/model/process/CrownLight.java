@@ -14,6 +14,9 @@ public final class CrownLight {
   /** Leaf area in each cell, m2 (index {@code layer * RINGS + ring}). */
   public final double[] leafAreaM2 = new double[CELLS];
 
+  /** Live leaf area of the whole tree, m2. */
+  public double allLeafAreaM2;
+
   /** Light absorbed per leaf area over light on open flat ground, by cell. */
   public final double[] lightShare = new double[CELLS];
 

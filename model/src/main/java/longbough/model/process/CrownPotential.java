@@ -24,6 +24,7 @@ import longbough.model.state.TreeState;
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
+  private final double[] netKgCM2 = new double[CrownLight.CELLS];
 
   @Override
   public String name() {
@@ -51,13 +52,15 @@ public final class CrownPotential implements Process {
   }
 
   /** Last season's net return of each zone's leaves, after what they cost to build. */
-  private static void returns(YearContext context) {
-    Limbs limbs = context.state.limbs;
+  private void returns(YearContext context) {
     CrownLight light = context.light;
-    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      int cell = light.zoneCell[zone];
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       double cost = LeafRoom.yearlyCostKgCM2(context.parameters, light.capacityShare[cell]);
-      limbs.leafReturnKgCM2[zone] = light.returnKgCM2[cell] - cost;
+      netKgCM2[cell] = light.returnKgCM2[cell] - cost;
+    }
+    Limbs limbs = context.state.limbs;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      limbs.leafReturnKgCM2[zone] = netKgCM2[light.zoneCell[zone]];
     }
   }
 

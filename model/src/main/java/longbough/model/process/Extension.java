@@ -59,17 +59,24 @@ public final class Extension implements Process {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double heightGain = state.trunk.leaderIntact ? heightGainM(state, p, vigour) : 0;
     double limbCost = density * wanted(state, p, vigour);
-    double cost = limbCost + density * leaderVolumeM3(state.trunk, heightGain, p.allocation());
+    double leaderCost = density * leaderVolumeM3(state.trunk, heightGain, p.allocation());
+    double cost = limbCost + leaderCost;
     double able =
         Spending.structureFor(context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
     double met = cost > able ? able / cost : 1;
     if (cost <= 0 || met <= 0) {
       return;
     }
+    double rise = heightGain * met;
+    double leader = met < 1 ? density * leaderVolumeM3(state.trunk, rise, p.allocation()) : leaderCost;
+    double built = 0;
     // A new station comes whole, so a tiny budget may not reach: then the leader waits for next year.
-    double leader = density * leaderVolumeM3(state.trunk, heightGain * met, p.allocation());
-    double rise = leader + met * limbCost <= able ? heightGain * met : 0;
-    double built = rise(state, p.allocation(), density, rise) + lengthen(state, p.allocation(), density, met);
+    if (rise > 0 && leader + met * limbCost <= able) {
+      rise(state, p.allocation(), rise);
+      state.pools.trunkSapwoodKgC += leader;
+      built += leader;
+    }
+    built += lengthen(state, p.allocation(), density, met);
     Spending.fromBudget(context, built);
     if (state.trunk.leaderIntact) {
       NewLimbs.add(context);
@@ -144,14 +151,19 @@ public final class Extension implements Process {
     return Math.max(diameterM, Math.min(longerM / a.slendernessMax(), inProportion));
   }
 
-  /** Radius of the leader at a station after a growth in height, m. */
-  private static double leaderRadiusM(Trunk trunk, int station, double gainM, AllocationParameters a) {
+  /** Radius of the leader at a station after growth to a new top with at most so much in radius, m. */
+  private static double leaderRadiusM(Trunk trunk, int station, double topM, double mostM, AllocationParameters a) {
     if (station >= trunk.stations) {
       return LEAST_RADIUS_M;
     }
     double now = trunk.radiusM[station];
-    double wanted = (trunk.heightM + gainM - station * Trunk.STATION_STEP_M) / (2 * a.slendernessMax());
-    return now + Math.min(gainM / (2 * a.slendernessMax()), Math.max(0, wanted - now));
+    double wanted = (topM - station * Trunk.STATION_STEP_M) / (2 * a.slendernessMax());
+    return now + Math.min(mostM, Math.max(0, wanted - now));
+  }
+
+  /** Most radius that a growth in height brings along, m. */
+  private static double leaderGainM(double gainM, AllocationParameters a) {
+    return gainM / (2 * a.slendernessMax());
   }
 
   /** Volume that the trunk gains by a growth in height, m3. */
@@ -160,30 +172,26 @@ public final class Extension implements Process {
       return 0;
     }
     double top = trunk.heightM + gainM;
+    double most = leaderGainM(gainM, a);
     double volume = 0;
     for (int station = (int) (top / Trunk.STATION_STEP_M); station >= 0; station--) {
       double now = station < trunk.stations ? trunk.radiusM[station] : 0;
-      double then = leaderRadiusM(trunk, station, gainM, a);
+      double then = leaderRadiusM(trunk, station, top, most, a);
       volume += Math.PI * (then * then - now * now) * Trunk.STATION_STEP_M;
     }
     return volume;
   }
 
-  private static double rise(TreeState state, AllocationParameters a, double density, double gainM) {
-    if (gainM <= 0) {
-      return 0;
-    }
+  private static void rise(TreeState state, AllocationParameters a, double gainM) {
     Trunk trunk = state.trunk;
-    double built = density * leaderVolumeM3(trunk, gainM, a);
     double top = trunk.heightM + gainM;
+    double most = leaderGainM(gainM, a);
     int last = (int) (top / Trunk.STATION_STEP_M);
     for (int station = last; station >= 0; station--) {
-      trunk.radiusM[station] = leaderRadiusM(trunk, station, gainM, a);
+      trunk.radiusM[station] = leaderRadiusM(trunk, station, top, most, a);
     }
     trunk.stations = Math.max(trunk.stations, last + 1);
     trunk.heightM = top;
-    state.pools.trunkSapwoodKgC += built;
-    return built;
   }
 
   private double lengthen(TreeState state, AllocationParameters a, double density, double met) {

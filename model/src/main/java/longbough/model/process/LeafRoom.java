@@ -18,6 +18,8 @@ public final class LeafRoom {
   private static final double SETTLE_PACE = 0.5;
 
   private final CrownGrid grid = new CrownGrid();
+  private final double[] fit = new double[CrownLight.CELLS];
+  private final double[] costKgCM2 = new double[CrownLight.CELLS];
 
   private static double densityM2M3(TreeState state, SpeciesParameters s) {
     double dbh = state.trunk.dbhM();
@@ -28,18 +30,23 @@ public final class LeafRoom {
   /** Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once. */
   void follow(TreeState state, CrownLight light, ModelParameters p, double pace) {
     double density = densityM2M3(state, p.species());
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      fit[cell] = fit(p, light.lightShare[cell]);
+      costKgCM2[cell] = yearlyCostKgCM2(p, light.capacityShare[cell]);
+    }
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
+        boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
+        double step = young ? Math.max(pace, YOUNG_PACE) : pace;
         double reach = limbs.lengthM[limb] * grid.sin(state, limb);
         double volume = Math.PI * reach * reach * limbs.crownShareM[limb];
         for (int z = 0; z < Limbs.ZONES; z++) {
           int zone = limb * Limbs.ZONES + z;
           double room = density * volume * ZONE_VOLUME[z];
-          double target = room * fit(p, light.lightShare[light.zoneCell[zone]]) * worth(p, light, limbs, zone);
+          int cell = light.zoneCell[zone];
+          double target = room * fit[cell] * worth(limbs.leafReturnKgCM2[zone], costKgCM2[cell]);
           double now = limbs.fullLeafAreaM2[zone];
-          boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
-          double step = young ? Math.max(pace, YOUNG_PACE) : pace;
           limbs.fullLeafAreaM2[zone] = Math.min(room, now + step * (target - now));
         }
       }
@@ -47,9 +54,8 @@ public final class LeafRoom {
   }
 
   /** Share of its leaf that a zone keeps by last season's return: all where it repaid its building. */
-  private static double worth(ModelParameters p, CrownLight light, Limbs limbs, int zone) {
-    double cost = yearlyCostKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
-    return cost > 0 ? Math.min(1, Math.max(0, 1 + limbs.leafReturnKgCM2[zone] / cost)) : 1;
+  private static double worth(double returnKgCM2, double costKgCM2) {
+    return costKgCM2 > 0 ? Math.min(1, Math.max(0, 1 + returnKgCM2 / costKgCM2)) : 1;
   }
 
   /** What a square metre of leaf costs to build, over the years it lives, kg C m-2 a year. */

@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import java.util.Arrays;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.LightParameters;
 import longbough.model.parameter.ModelParameters;
@@ -32,18 +33,22 @@ public final class LightField {
   private final double[] density = new double[CrownLight.CELLS];
   private final double[] bandWeight = new double[SLOPES + 1];
   private final double[] pathScaleM = new double[SLOPES + 1];
+  private final double[] ray = new double[RayTable.RAYS];
+  private final double[] scratch = new double[RayTable.RAYS];
 
   /** Light in the crown of a tree as it stands. */
   public void compute(TreeState state, CrownLight light, ModelParameters parameters, double openness) {
     LightParameters p = parameters.light();
     grid.place(state, light);
+    light.allLeafAreaM2 = state.leafAreaM2();
     double crownHeightM = light.topM - light.bottomM;
     density(light, crownHeightM);
     bands(light.radiusM, crownHeightM, p.skyExponent(), openness);
     double k = parameters.species().extinctionCoefficient();
     double depth = k * p.clumping() * (1 + p.woodAreaShare());
+    passed(depth);
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      light.lightShare[cell] = k * sky(cell, depth);
+      light.lightShare[cell] = k * sky(cell * RayTable.DIRECTIONS);
       light.capacityShare[cell] = Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
     }
   }
@@ -82,25 +87,37 @@ public final class LightField {
     }
   }
 
-  private double sky(int cell, double depth) {
-    double sum = bandWeight[SLOPES] * Fast.exp(-depth * path(RayTable.SLANTED, cell) * pathScaleM[SLOPES]);
+  /** Fills the share of light that comes through along each ray. */
+  private void passed(double depth) {
+    Arrays.fill(ray, 0);
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      if (density[cell] > 0) {
+        addPaths(density[cell], RayTable.LENGTH[cell]);
+      }
+    }
+    for (int first = 0; first < RayTable.RAYS; first += RayTable.DIRECTIONS) {
+      for (int direction = 0; direction < RayTable.DIRECTIONS; direction++) {
+        double scaleM = pathScaleM[direction / RayTable.BEARINGS];
+        ray[first + direction] = -depth * ray[first + direction] * scaleM;
+      }
+    }
+    Fast.exp(ray, scratch, RayTable.RAYS);
+  }
+
+  private void addPaths(double cellDensity, double[] length) {
+    for (int i = 0; i < length.length; i++) {
+      ray[i] += cellDensity * length[i];
+    }
+  }
+
+  private double sky(int firstRay) {
+    double sum = bandWeight[SLOPES] * ray[firstRay + RayTable.SLANTED];
     for (int slope = 0; slope < SLOPES; slope++) {
       double around = 0;
       for (int bearing = 0; bearing < RayTable.BEARINGS; bearing++) {
-        double path = path(slope * RayTable.BEARINGS + bearing, cell);
-        around += RayTable.BEARING_WEIGHTS[bearing] * Fast.exp(-depth * path * pathScaleM[slope]);
+        around += RayTable.BEARING_WEIGHTS[bearing] * ray[firstRay + slope * RayTable.BEARINGS + bearing];
       }
       sum += bandWeight[slope] * around;
-    }
-    return sum;
-  }
-
-  private double path(int direction, int cell) {
-    int ray = direction * CrownLight.CELLS + cell;
-    double sum = 0;
-    int end = RayTable.START[ray + 1];
-    for (int i = RayTable.START[ray]; i < end; i++) {
-      sum += density[RayTable.CELL[i]] * RayTable.LENGTH[i];
     }
     return sum;
   }

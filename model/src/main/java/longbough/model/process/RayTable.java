@@ -3,8 +3,8 @@ package longbough.model.process;
 /**
  * Paths of light through the crown grid, worked out once for all crowns: in a crown scaled to radius 1
  * and height 1, a direction with a given slope crosses the same cells by the same lengths whatever the
- * tree's size. For every cell and direction, the cells crossed and the lengths, as horizontal distance
- * over crown radius (vertical direction: height over crown height).
+ * tree's size. Lengths are horizontal distances over crown radius (vertical direction: height over crown
+ * height).
  *
  * <p>Directions: three slopes times three bearings (outwards, along the ring, through the axis; weights
  * 1/4, 1/2, 1/4 by symmetry) and the vertical.
@@ -17,36 +17,31 @@ final class RayTable {
   static final double[] BEARING_WEIGHTS = {0.25, 0.5, 0.25};
   static final int SLANTED = SLOPES.length * BEARINGS;
   static final int DIRECTIONS = SLANTED + 1;
+  static final int RAYS = CrownLight.CELLS * DIRECTIONS;
 
   private static final double STEP = 1.0 / 64;
 
-  /** Start of each ray's span in {@link #CELL} and {@link #LENGTH}; index direction * CELLS + cell. */
-  static final int[] START = new int[DIRECTIONS * CrownLight.CELLS + 1];
-
-  static final int[] CELL;
-  static final double[] LENGTH;
+  /**
+   * By cell crossed, the length that each ray runs in it; ray = cell it starts from * DIRECTIONS +
+   * direction. Rays only rise, so that each row ends with the rays from its cell's own layer.
+   */
+  static final double[][] LENGTH = new double[CrownLight.CELLS][];
 
   static {
-    int[] cells = new int[DIRECTIONS * CrownLight.CELLS * CrownLight.CELLS];
-    double[] lengths = new double[cells.length];
-    int used = 0;
+    for (int crossed = 0; crossed < CrownLight.CELLS; crossed++) {
+      int layer = crossed / CrownLight.RINGS;
+      LENGTH[crossed] = new double[(layer + 1) * CrownLight.RINGS * DIRECTIONS];
+    }
     double[] sums = new double[CrownLight.CELLS];
-    for (int direction = 0; direction < DIRECTIONS; direction++) {
-      for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-        START[direction * CrownLight.CELLS + cell] = used;
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      for (int direction = 0; direction < DIRECTIONS; direction++) {
         java.util.Arrays.fill(sums, 0);
         trace(cell, direction, sums);
-        for (int crossed = 0; crossed < CrownLight.CELLS; crossed++) {
-          if (sums[crossed] > 0) {
-            cells[used] = crossed;
-            lengths[used++] = sums[crossed];
-          }
+        for (int crossed = cell / CrownLight.RINGS * CrownLight.RINGS; crossed < CrownLight.CELLS; crossed++) {
+          LENGTH[crossed][cell * DIRECTIONS + direction] = sums[crossed];
         }
       }
     }
-    START[DIRECTIONS * CrownLight.CELLS] = used;
-    CELL = java.util.Arrays.copyOf(cells, used);
-    LENGTH = java.util.Arrays.copyOf(lengths, used);
   }
 
   private RayTable() {}

@@ -59,7 +59,7 @@ public final class SoilWater implements Process {
     double water = Double.isNaN(context.soilWaterMm) ? capacity : Math.min(capacity, context.soilWaterMm);
     double threshold = context.parameters.carbon().droughtThreshold();
     double radius = context.light.radiusM;
-    double leafIndex = context.state.leafAreaM2() / (Math.PI * radius * radius + 1);
+    double leafIndex = context.light.allLeafAreaM2 / (Math.PI * radius * radius + 1);
     double demand =
         referenceMmDay(context.site.temperatureC[month], context.site.radiationMjM2Day[month])
             * DAYS

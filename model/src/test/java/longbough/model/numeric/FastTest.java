@@ -29,6 +29,19 @@ class FastTest {
   }
 
   @Test
+  void manyExponentialsAtOnceHaveTheSameBits() {
+    Random r = new Random(4);
+    double[] x = r.doubles(DRAWS, -800, 800).toArray();
+    x[0] = Double.NaN;
+    x[1] = -0.0;
+    double[] result = x.clone();
+    Fast.exp(result, new double[DRAWS], DRAWS);
+    for (int i = 0; i < DRAWS; i++) {
+      assertThat(Double.doubleToLongBits(result[i])).isEqualTo(Double.doubleToLongBits(Fast.exp(x[i])));
+    }
+  }
+
+  @Test
   void theLogarithmIsAsGoodAsClaimed() {
     Random r = new Random(2);
     double worst = 0;
