@@ -39,7 +39,7 @@ class DefoliatedTreeTest {
    * (multiyear defoliations in southern New England, read). Only the order is asked for here.
    */
   @ParameterizedTest
-  @ValueSource(strings = {"quercus-rubra", "quercus-robur"})
+  @ValueSource(strings = {"quercus-rubra", "quercus-palustris"})
   void repeatedDefoliationKillsOaksTheMoreSevereItIs(String species) {
     double low = 1 - eaten(species, 0.2, 5, 150).alone().survival(4);
     double moderate = 1 - eaten(species, 0.5, 5, 150).alone().survival(4);
