@@ -23,8 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DeadwoodingTest {
   private static final int YEARS = 20;
 
-  /** Rounding only. */
-  private static final double ROUNDING = 1e-9;
+  /** A millionth: a tree that assimilates more also grows and respires more, so its reserve is not the same to the bit. */
+  private static final double NOTHING = 1e-6;
 
   /**
    * No harm to the carbon budget, future by future: common practice, no source. Two shade-bearing conifers, since of
@@ -45,10 +45,10 @@ class DeadwoodingTest {
       if (Outcome.alive(messy, YEARS) && Outcome.alive(clean, YEARS)) {
         for (YearColumn column : List.of(GPP_KG_C, GROWTH_KG_C)) {
           assertThat(Outcome.sum(clean, column, 1, YEARS)).as(species + " " + column)
-              .isGreaterThanOrEqualTo(Outcome.sum(messy, column, 1, YEARS) * (1 - ROUNDING));
+              .isGreaterThanOrEqualTo(Outcome.sum(messy, column, 1, YEARS) * (1 - NOTHING));
         }
         assertThat(clean.value(RESERVE_KG_C, YEARS)).as(species)
-            .isGreaterThanOrEqualTo(messy.value(RESERVE_KG_C, YEARS) * (1 - ROUNDING));
+            .isGreaterThanOrEqualTo(messy.value(RESERVE_KG_C, YEARS) * (1 - NOTHING));
       }
     }
     assertThat(removed).as("there was dead wood, " + species).isPositive();
@@ -56,8 +56,8 @@ class DeadwoodingTest {
   }
 
   /**
-   * A stub holds the rim open; once it is off the wound closes: pruning guide texts, read; a dead stub closes more slowly than a
-   * live cut: Niemisto P. et al. 2019. Silva Fennica 53(1):10052, read, sign.
+   * A stub holds the rim open; once it is off the wound closes: pruning guide texts, read; a dead stub closes more
+   * slowly than a live cut: Niemisto P. et al. 2019. Silva Fennica 53(1):10052, read, sign.
    */
   @ParameterizedTest
   @ValueSource(strings = {"acer-platanoides", "quercus-robur", "picea-abies"})
