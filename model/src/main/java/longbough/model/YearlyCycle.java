@@ -18,6 +18,7 @@ import longbough.model.process.LeafFall;
 import longbough.model.process.LeafFlush;
 import longbough.model.process.LightInterception;
 import longbough.model.process.Maintenance;
+import longbough.model.process.OtherSinks;
 import longbough.model.process.Phenology;
 import longbough.model.process.Process;
 import longbough.model.process.RadialGrowth;
@@ -53,7 +54,7 @@ import longbough.model.visit.VisitRunner;
  *       the flush, which needs the light to build sun and shade leaves; in early summer insects and frost;
  *       water, assimilation, maintenance, and last what becomes of the surplus.
  *   <li>Leaf fall in autumn.
- *   <li>At the year's end the growth budget is spent: roots, sprouts, shoots, and rings last, because
+ *   <li>At the year's end the growth budget is spent: seeds and exudates, roots, sprouts, shoots, and rings last, because
  *       they give way first; then what grew sets heartwood, reserve ceiling and next year's leaf; limbs
  *       that didn't pay are shed; wounds close and decay spreads by this year's ring; the trunk's strength
  *       meets the year's gust; and the tree lives or dies.
@@ -92,6 +93,7 @@ final class YearlyCycle {
     this.eachMonth = List.of(new SoilWater(place), new Assimilation(place), new Maintenance(place), new ReserveBalance());
     this.yearEnd =
         List.of(
+            new OtherSinks(),
             new RootRenewal(),
             new SproutGrowth(),
             new Extension(),

@@ -13,6 +13,8 @@ public enum Flow {
   EATEN(-1),
   /** Broken off by wind, snow or ice. */
   BROKEN(-1),
+  /** Flowers, seeds, root exudates, fungal partners. */
+  SEEDS_AND_EXUDATES(-1),
   /** Sugar that finds no sink: exuded or respired. */
   OVERFLOW(-1);
 

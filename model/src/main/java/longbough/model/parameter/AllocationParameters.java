@@ -12,6 +12,7 @@ import longbough.shared.source.ParameterTable;
  * @param buttHeightM height over which the swelling fades, m
  * @param extensionShare greatest share of the growth budget for height and limb length, 1
  * @param extensionMaxM greatest yearly growth of a limb in length, m
+ * @param tipWoodShare wood of a limb's new length over base area times that length, 1
  * @param slendernessMax longest limb over its base diameter, 1
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
@@ -38,6 +39,7 @@ public record AllocationParameters(
     double buttHeightM,
     double extensionShare,
     double extensionMaxM,
+    double tipWoodShare,
     double slendernessMax,
     double headedExtension,
     double gapFilling,
@@ -65,6 +67,7 @@ public record AllocationParameters(
         table.value("allocation.butt_height_m"),
         table.value("allocation.extension_share"),
         table.value("allocation.extension_max_m"),
+        table.value("allocation.tip_wood_share"),
         table.value("allocation.slenderness_max"),
         table.value("allocation.headed_extension"),
         table.value("allocation.gap_filling"),

@@ -28,6 +28,7 @@ import longbough.shared.source.ParameterTable;
  * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
  * @param compensationPerLoss rise per share of foliage lost, 1
  * @param compensationFade share of the rise left after a month, 1
+ * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  */
 public record CarbonParameters(
@@ -53,6 +54,7 @@ public record CarbonParameters(
     double compensationMax,
     double compensationPerLoss,
     double compensationFade,
+    double otherSinks,
     double droughtThreshold) {
 
   static CarbonParameters of(ParameterTable table) {
@@ -79,6 +81,7 @@ public record CarbonParameters(
         table.value("carbon.compensation_max"),
         table.value("carbon.compensation_per_loss"),
         table.value("carbon.compensation_fade"),
+        table.value("carbon.other_sinks"),
         table.value("carbon.drought_threshold"));
   }
 }

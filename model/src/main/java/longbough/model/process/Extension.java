@@ -19,13 +19,14 @@ import longbough.model.geometry.CrownShape;
  * <pre>
  * dH = [Ha(d + 2 m) - Ha(d)] hf v (Ht / H)^2,   Ht = Ha(d) hf
  * dl = min(max v tip, target length - l),   d >= l / sl
- * wood = form (A' l' - A l),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
+ * wood = form ((A' - A) l' + tw A dl),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
  * </pre>
  *
  * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of some
  * ten years, so that height holds on when rings narrow); hf this tree's height over allometry; v vigour
  * from the reserve; target length from the crown's shape and allometric spread; sl slenderness that
- * a shoot can bear, so that length brings the thickness it needs; tip 1 intact, less where headed; A
+ * a shoot can bear, so that length brings the thickness it needs; tw wood of a new shoot over base area times its
+ * length, since its end is thin; tip 1 intact, less where headed; A
  * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader does
  * not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory); allometry see
  * {@link Allometry}.
@@ -142,7 +143,8 @@ public final class Extension implements Process {
     }
     double longer = lengthM + gainM;
     double thicker = thickerM(a, diameterM, lengthM, longer);
-    return a.limbForm() * Math.PI / 4 * (thicker * thicker * longer - diameterM * diameterM * lengthM);
+    double thickening = (thicker * thicker - diameterM * diameterM) * longer;
+    return a.limbForm() * Math.PI / 4 * (thickening + a.tipWoodShare() * diameterM * diameterM * gainM);
   }
 
   /** Base diameter of a limb that has grown longer: what its length asks for, at most in proportion. */
