@@ -109,8 +109,8 @@ class WindTest {
     TestTrunks.wind(even);
     TestTrunks.wind(tails);
     assertThat(tails.state.leafAreaM2()).isEqualTo(even.state.leafAreaM2(), within(1e-9));
-    assertThat(tails.state.vitality.limbFailureProbability)
-        .isGreaterThan(1.2 * even.state.vitality.limbFailureProbability);
+    // The gust it takes, not its probability: that of a strong wood in this fixture is below rounding.
+    assertThat(tails.wind.limbInLeafMs).isLessThan(0.95 * even.wind.limbInLeafMs);
   }
 
   @ParameterizedTest
