@@ -13,12 +13,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Writes charts as SVG and, at double size, as PNG. */
 public final class ChartFiles {
   private static final int PIXELS_PER_UNIT = 2;
+
+  /** Names a file on the network, which a strict reader would fetch. */
+  private static final Pattern DOCTYPE = Pattern.compile("<!DOCTYPE[^>]*>\\s*");
 
   private ChartFiles() {}
 
@@ -67,7 +71,7 @@ public final class ChartFiles {
   // readers who don't see it.
   private static String described(String svg, LineChart chart) {
     int root = svg.indexOf('>', svg.indexOf("<svg")) + 1;
-    return svg.substring(0, root)
+    return DOCTYPE.matcher(svg.substring(0, root)).replaceFirst("")
         + "\n  <title>"
         + MarkupText.of(chart.heading())
         + "</title>\n  <desc>"

@@ -3,6 +3,7 @@ package longbough.runner.cli;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** The root command: names the subcommands and holds the options that all of them share. */
 @Command(
@@ -66,10 +68,20 @@ public final class LongboughCommand implements Callable<Integer> {
       line.addSubcommand(subcommand.name(), listed(subcommand, words.contains(subcommand.name())));
     }
     Failures failures = new Failures(root);
+    line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
+    line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
     return line.setExpandAtFiles(false)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setParameterExceptionHandler(failures)
         .setExecutionExceptionHandler(failures);
+  }
+
+  private static <T> T whole(String text, Function<String, T> reading) {
+    try {
+      return reading.apply(text);
+    } catch (NumberFormatException refused) {
+      throw new TypeConversionException("'" + text + "' is not a whole number, or too large a one");
+    }
   }
 
   private static CommandLine listed(Subcommand subcommand, boolean needed) {

@@ -30,6 +30,12 @@ final class OutputCheck {
   /** The folder as an absolute path with links followed; refused where it isn't ours to replace. */
   static Path usable(Path wanted) {
     Path target = wanted.toAbsolutePath().normalize();
+    if (wanted.toString().isBlank()) {
+      throw refused(wanted, "nothing", "a folder to write to");
+    }
+    if (Path.of("").toAbsolutePath().startsWith(target)) {
+      throw refused(wanted, "the folder you are working in, which would be replaced", "another folder, e.g. one in it");
+    }
     if (target.getFileName() == null) {
       throw refused(wanted, "the root of the file system", "a folder inside it");
     }

@@ -13,6 +13,8 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import longbough.model.pruning.Regime;
+import longbough.runner.compare.Bands;
+import longbough.runner.compare.Comparison;
 import longbough.runner.compare.InventedHistories;
 import longbough.runner.type.Fonts;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,36 @@ class ChartTest {
       assertThat(document.getElementsByTagName("desc").item(0).getTextContent())
           .contains("b & c: from");
       assertThat(document.getElementsByTagName("script").getLength()).isZero();
+    }
+  }
+
+  @Test
+  void namesInAnyLettersStayOnThePicture() throws Exception {
+    List<Regime> regimes = new ArrayList<>();
+    for (String name : List.of("W".repeat(60), "\u526a\u5b9a".repeat(30), "\ud83c\udf33".repeat(30), "\u0434\u0443\u0431 1")) {
+      regimes.add(new Regime(name, "", List.of()));
+    }
+    for (LineChart chart : ChartSet.of(InventedHistories.comparison(4, 6, regimes))) {
+      for (EndLabel label : EndLabel.placed(chart, 66, 300)) {
+        assertThat(label.text()).allMatch(line -> Fonts.width(line, ChartText.NAME_SIZE) <= ChartText.NAME_WIDTH);
+      }
+      parsed(SvgChart.of(chart));
+      assertThat(ChartFiles.png(chart)).isNotEmpty();
+      parsed(ChartFiles.svg(chart));
+    }
+  }
+
+  @Test
+  void deadTreesDoNotPullTheBandsDown() {
+    Comparison comparison = InventedHistories.comparison(40, 30);
+    LineChart leaf = ChartSet.of(comparison).get(0);
+    for (int regime = 0; regime < comparison.regimes().size(); regime++) {
+      Line line = leaf.lines().get(regime);
+      double[] alive = Bands.survival(comparison.regimes().get(regime), 30);
+      for (int year = 0; year <= line.lastYear(); year++) {
+        assertThat(alive[year]).isPositive();
+        assertThat(line.band().low()[year]).isPositive();
+      }
     }
   }
 

@@ -116,6 +116,28 @@ class CompareCommandTest {
   }
 
   @Test
+  void everyBadOptionGetsOneMessageAndLeavesNothing() throws IOException {
+    List<List<String>> mistakes =
+        List.of(
+            List.of("--members=0", "--members: found 0; allowed: 1 to 100000"),
+            List.of("--members=1000000000", "--members: found 1000000000"),
+            List.of("--members=1e9", "'1e9' is not a whole number"),
+            List.of("--years=500", "--years: found 500; allowed: 1 to 200"),
+            List.of("--threads=0", "--threads: found 0; allowed: 1 to"),
+            List.of("--threads=9999", "--threads: found 9999"),
+            List.of("--seed=abc", "'abc' is not a whole number"),
+            List.of("--seed=99999999999999999999", "too large"),
+            List.of("--regimes=", "regimes of the scenario"));
+    for (List<String> mistake : mistakes) {
+      err.getBuffer().setLength(0);
+      assertThat(compare(new Unplayed(), mistake.get(0))).as(mistake.get(0)).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(err.toString()).contains(mistake.get(1), "mend:").doesNotContain("Exception");
+      assertThat(err.toString().lines()).as(mistake.get(0)).hasSize(2);
+    }
+    assertThat(names(place)).containsExactly("test-tree.yaml");
+  }
+
+  @Test
   void outputThatCannotBeWrittenIsRefusedBeforeAnythingIsPlayed() throws IOException {
     Files.writeString(Files.createDirectory(place.resolve("result")).resolve("mine.txt"), "x");
     assertThat(compare(new Unplayed())).isEqualTo(ExitCode.BAD_INPUT);

@@ -64,6 +64,9 @@ class OutputFolderTest {
     refused(ours, "notes.txt");
     assertThat(ours.resolve("notes.txt")).exists();
     refused(file.resolve("below"), "cannot be written");
+    refused(Path.of(""), "nothing");
+    refused(Path.of("."), "working in");
+    refused(Path.of("").toAbsolutePath().getParent(), "working in");
     assertThat(names(place)).containsExactly("file", "lime", "photos");
   }
 
