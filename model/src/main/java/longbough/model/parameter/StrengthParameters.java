@@ -19,6 +19,7 @@ public record StrengthParameters(
     double crownPorosity,
     double loadPa,
     WindProfile profile,
+    double reportedTopShare,
     double stemStrengthShare,
     double limbStrengthShare,
     double limbLoadShare,
@@ -54,6 +55,7 @@ public record StrengthParameters(
         0.5 * table.value("strength.air_density_kg_m3") * referenceMs * referenceMs
             * table.value("strength.gust_response"),
         WindProfile.of(table.value("strength.roughness_length_m"), inLeaf, leafless),
+        table.value("strength.reported_top_share"),
         table.value("strength.stem_strength_share"),
         table.value("strength.limb_strength_share"),
         table.value("strength.limb_load_share"),

@@ -5,6 +5,7 @@ import java.util.Set;
 import longbough.model.history.TreeEvent;
 import longbough.model.numeric.Fast;
 import longbough.model.state.Sections;
+import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
 
 /**
@@ -77,11 +78,26 @@ public final class FailureProbability implements Process {
     return rate < SELDOM ? rate * (1 - rate / 2) : 1 - Fast.exp(-rate);
   }
 
-  // The decayed station with the least strength against its load stands for the tree.
+  /** Station where decay has taken most of the trunk's strength, thin tops apart; without decay, the most loaded. */
+  private static int mostDecayed(YearContext context) {
+    Trunk trunk = context.state.trunk;
+    Sections sections = context.state.sections;
+    double least = context.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    int found = context.wind.worstStation;
+    double most = 0;
+    for (int s = 0; s < trunk.stations; s++) {
+      if (sections.decayed[s] && trunk.radiusM[s] >= least && sections.strengthLoss[s] > most) {
+        most = sections.strengthLoss[s];
+        found = s;
+      }
+    }
+    return found;
+  }
+
   private static void worst(YearContext context) {
     Vitality vitality = context.state.vitality;
     Sections sections = context.state.sections;
-    int station = context.wind.worstStation;
+    int station = mostDecayed(context);
     double before = vitality.worstStrengthLoss;
     vitality.worstStation = station;
     vitality.worstDecayAreaFraction = sections.areaFraction[station];
@@ -89,7 +105,7 @@ public final class FailureProbability implements Process {
     vitality.worstWallRatio = sections.wallRatio[station];
     double reported = context.parameters.decay().reportedStrengthLoss();
     if (context.events.on() && before < reported && vitality.worstStrengthLoss >= reported) {
-      double height = station * longbough.model.state.Trunk.STATION_STEP_M;
+      double height = station * Trunk.STATION_STEP_M;
       context.events.add(
           new TreeEvent.DecayReached(context.state.year, height, vitality.worstStrengthLoss));
     }
