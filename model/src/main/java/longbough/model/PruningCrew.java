@@ -6,18 +6,23 @@ import longbough.model.pruning.Regime;
 import longbough.model.visit.VisitCalendar;
 import longbough.model.visit.VisitRunner;
 
-/** Brings the visits of a regime to the tree when they fall due. */
+/** Brings the visits of a regime to the tree when they fall due; sent to a new tree by {@link #begin}. */
 final class PruningCrew implements YearlyCycle.Crew {
-  private final VisitCalendar calendar;
   private final VisitRunner runner = new VisitRunner();
   private final double pricePerHour;
-  private final History history;
+  private VisitCalendar calendar;
+  private History history;
   private int found;
 
-  PruningCrew(Regime regime, double pricePerHour, History history) {
-    this.calendar = new VisitCalendar(regime);
+  PruningCrew(double pricePerHour) {
     this.pricePerHour = pricePerHour;
+  }
+
+  /** A new future: the regime to follow and the history that takes the visits. */
+  PruningCrew begin(Regime regime, History history) {
+    this.calendar = new VisitCalendar(regime);
     this.history = history;
+    return this;
   }
 
   @Override

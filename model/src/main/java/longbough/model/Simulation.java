@@ -21,6 +21,8 @@ public final class Simulation {
   private final TreeState start;
   private final double startLeafAreaM2;
   private final TreeState state = new TreeState();
+  private final PruningCrew crew;
+  private final YearlyCycle cycle;
   private int parametersOf = -1;
   private ModelParameters parameters;
 
@@ -29,6 +31,8 @@ public final class Simulation {
     ModelParameters mean = ModelParameters.of(input.species(), input.parameters());
     this.start = TreeReconstruction.build(input.tree(), mean, input.site().openness());
     this.startLeafAreaM2 = FullLeaf.areaM2(start);
+    this.crew = new PruningCrew(input.crew().pricePerHour());
+    this.cycle = new YearlyCycle(input.climate(), input.site(), crew);
   }
 
   /** The tree as reconstructed from its measures, before any year; a copy. */
@@ -55,8 +59,7 @@ public final class Simulation {
     EventLog events = new EventLog(detail.events());
     YearContext context = new YearContext(state, new CarbonLedger(), events, new RandomStream());
     context.parameters = parametersOf(member);
-    PruningCrew crew = new PruningCrew(regime, input.crew().pricePerHour(), history);
-    YearlyCycle cycle = new YearlyCycle(input.climate(), input.site(), crew);
+    crew.begin(regime, history);
     double woodCarbon = context.parameters.carbon().woodCarbon();
     state.copyFrom(start);
     TreeReconstruction.startReserve(state, context.parameters);

@@ -72,7 +72,7 @@ class ProcessContractTest {
     int played = 0;
     for (int member = 0; played < YEARS && member < MOST_MEMBERS; member++) {
       YearlyCycle cycle =
-          new YearlyCycle(climate, PlayedTrees.OPEN, new PruningCrew(regime, 80, new History(YEARS)));
+          new YearlyCycle(climate, PlayedTrees.OPEN, new PruningCrew(80).begin(regime, new History(YEARS)));
       all = WatchedCycle.watch(cycle, this::check);
       played += play(cycle, context(input, species), input.seed(), member);
     }

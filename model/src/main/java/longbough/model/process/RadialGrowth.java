@@ -126,7 +126,7 @@ public final class RadialGrowth implements Process {
     double volume = 0;
     for (int station = 0; station < stations; station++) {
       below += leafBelowStation[station];
-      perArea[station] = Math.max(0, 1 - below / leaf) * (1 + swell[station]);
+      perArea[station] = Math.max(0, 1 - below / leaf) * (1 + a.buttSwell() * swell[station]);
       volume += perArea[station] * Trunk.STATION_STEP_M;
     }
     return volume;
@@ -136,8 +136,7 @@ public final class RadialGrowth implements Process {
     if (a.buttHeightM() != swellHeightM) {
       swellHeightM = a.buttHeightM();
       for (int station = 0; station < Trunk.MAX_STATIONS; station++) {
-        swell[station] =
-            a.buttSwell() * Fast.exp(-station * Trunk.STATION_STEP_M / swellHeightM);
+        swell[station] = Fast.exp(-station * Trunk.STATION_STEP_M / swellHeightM);
       }
     }
   }
