@@ -65,7 +65,8 @@ final class Recorder {
     int year = state.year;
     Vitality vitality = state.vitality;
     history.set(YearColumn.DBH_CM, year, CM * state.trunk.dbhM());
-    history.set(YearColumn.HEIGHT_M, year, state.heightM());
+    double heightM = state.heightM();
+    history.set(YearColumn.HEIGHT_M, year, heightM);
     history.set(YearColumn.DEADWOOD_KG, year, deadwoodKgC(state.limbs) / woodCarbon);
     history.set(YearColumn.OPEN_WOUND_CM2, year, CM2 * openWoundM2(state.wounds));
     history.set(YearColumn.DECAY_AREA_FRACTION, year, vitality.worstDecayAreaFraction);
@@ -75,7 +76,7 @@ final class Recorder {
       history.set(YearColumn.RESERVE_KG_C, year, state.pools.reserveKgC);
       history.set(YearColumn.RESERVE_FRACTION, year, state.pools.reserveFraction());
       history.set(YearColumn.SPROUT_COUNT, year, state.sprouts.count());
-      history.set(YearColumn.LIVE_CROWN_RATIO, year, state.liveCrownRatio());
+      history.set(YearColumn.LIVE_CROWN_RATIO, year, state.liveCrownRatio(heightM));
       history.set(YearColumn.FAILURE_PROBABILITY, year, vitality.failureProbability);
       history.set(YearColumn.ALIVE, year, 1);
     }

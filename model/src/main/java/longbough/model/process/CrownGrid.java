@@ -12,33 +12,7 @@ import longbough.model.state.TreeState;
 final class CrownGrid {
   private static final double LEAST_EXTENT_M = 0.5;
 
-  private final double[] cachedRad = new double[Limbs.MAX];
-  private final double[] sin = new double[Limbs.MAX];
-  private final double[] cos = new double[Limbs.MAX];
-
-  CrownGrid() {
-    java.util.Arrays.fill(cachedRad, Double.NaN);
-  }
-
-  /** Rise of a limb's far end above its attachment over its length. */
-  double cos(TreeState state, int limb) {
-    refresh(state.limbs, limb);
-    return cos[limb];
-  }
-
-  double sin(TreeState state, int limb) {
-    refresh(state.limbs, limb);
-    return sin[limb];
-  }
-
-  private void refresh(Limbs limbs, int limb) {
-    double angle = limbs.insertionRad[limb];
-    if (angle != cachedRad[limb]) {
-      cachedRad[limb] = angle;
-      sin[limb] = StrictMath.sin(angle);
-      cos[limb] = StrictMath.cos(angle);
-    }
-  }
+  private final LimbAngles angles = new LimbAngles();
 
   /** Fills bounds, cells and leaf area by cell. */
   void place(TreeState state, CrownLight light) {
@@ -49,10 +23,9 @@ final class CrownGrid {
     double radius = LEAST_EXTENT_M;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.status[limb] != 0) {
-        refresh(limbs, limb);
         bottom = Math.min(bottom, limbs.heightM[limb]);
-        top = Math.max(top, limbs.heightM[limb] + limbs.lengthM[limb] * cos[limb]);
-        radius = Math.max(radius, limbs.lengthM[limb] * sin[limb]);
+        top = Math.max(top, limbs.heightM[limb] + limbs.lengthM[limb] * angles.cos(limbs, limb));
+        radius = Math.max(radius, limbs.lengthM[limb] * angles.sin(limbs, limb));
       }
     }
     for (int cohort = Limbs.MAX; cohort < Sprouts.MAX; cohort++) {
@@ -80,17 +53,19 @@ final class CrownGrid {
 
   private void placeLimb(Limbs limbs, Sprouts sprouts, CrownLight light, int limb) {
     double length = limbs.lengthM[limb];
+    double sin = angles.sin(limbs, limb);
+    double cos = angles.cos(limbs, limb);
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
       double along = Limbs.zonePosition(zone) * length;
-      int cell = cell(light, along * sin[limb], limbs.heightM[limb] + along * cos[limb]);
+      int cell = cell(light, along * sin, limbs.heightM[limb] + along * cos);
       int index = limb * Limbs.ZONES + zone;
       light.zoneCell[index] = cell;
       light.leafAreaM2[cell] += limbs.leafAreaM2[index];
     }
     if (sprouts.leafAreaM2[limb] > 0) {
       double along = sprouts.position[limb] * length;
-      double height = limbs.heightM[limb] + along * cos[limb] + sprouts.lengthM[limb] / 2;
-      placeSprouts(sprouts, light, limb, along * sin[limb], height);
+      double height = limbs.heightM[limb] + along * cos + sprouts.lengthM[limb] / 2;
+      placeSprouts(sprouts, light, limb, along * sin, height);
     }
   }
 

@@ -34,7 +34,7 @@ import longbough.model.geometry.CrownShape;
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
 
-  private final CrownGrid grid = new CrownGrid();
+  private final LimbAngles angles = new LimbAngles();
   private final double[] wantedM = new double[Limbs.MAX];
 
   @Override
@@ -104,8 +104,8 @@ public final class Extension implements Process {
     for (int limb = 0; limb < limbs.count; limb++) {
       wantedM[limb] = 0;
       if (limbs.alive(limb)) {
-        double sin = grid.sin(state, limb);
-        double target = targetLengthM(state, p.species(), limb, radius, sin, grid.cos(state, limb));
+        double sin = angles.sin(limbs, limb);
+        double target = targetLengthM(state, p.species(), limb, radius, sin, angles.cos(limbs, limb));
         double leaf = limbs.leafAreaM2(limb);
         double full = fullM2(limbs, limb);
         double well = full > 0 ? Math.min(1, leaf / full) : 0;

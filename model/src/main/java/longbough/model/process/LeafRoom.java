@@ -17,7 +17,7 @@ public final class LeafRoom {
   private static final int SETTLE_ROUNDS = 12;
   private static final double SETTLE_PACE = 0.5;
 
-  private final CrownGrid grid = new CrownGrid();
+  private final LimbAngles angles = new LimbAngles();
   private final double[] fit = new double[CrownLight.CELLS];
   private final double[] costKgCM2 = new double[CrownLight.CELLS];
 
@@ -39,7 +39,7 @@ public final class LeafRoom {
       if (limbs.alive(limb)) {
         boolean young = state.year - limbs.birthYear[limb] < YOUNG_YEARS;
         double step = young ? Math.max(pace, YOUNG_PACE) : pace;
-        double reach = limbs.lengthM[limb] * grid.sin(state, limb);
+        double reach = limbs.lengthM[limb] * angles.sin(limbs, limb);
         double volume = Math.PI * reach * reach * limbs.crownShareM[limb];
         for (int z = 0; z < Limbs.ZONES; z++) {
           int zone = limb * Limbs.ZONES + z;

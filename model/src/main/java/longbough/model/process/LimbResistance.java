@@ -24,6 +24,7 @@ import longbough.model.state.Wounds;
  * stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
  */
 public final class LimbResistance implements Process {
+  private final LimbAngles angles = new LimbAngles();
   private static final double CARBON_PER_WOOD = 0.5;
 
   @Override
@@ -73,7 +74,7 @@ public final class LimbResistance implements Process {
     }
   }
 
-  private static double weakestLimb(YearContext context, double least) {
+  private double weakestLimb(YearContext context, double least) {
     TreeState state = context.state;
     Limbs limbs = state.limbs;
     double worst = least;
@@ -91,11 +92,11 @@ public final class LimbResistance implements Process {
   }
 
   // Drag area times lever times profile of a limb's leaves, m3.
-  private static double limbMoment(YearContext context, int limb) {
+  private double limbMoment(YearContext context, int limb) {
     Limbs limbs = context.state.limbs;
     StrengthParameters p = context.parameters.strength();
     double length = limbs.lengthM[limb];
-    double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
+    double rise = length * angles.cos(limbs, limb);
     double sum = 0;
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
       double position = Limbs.zonePosition(zone);

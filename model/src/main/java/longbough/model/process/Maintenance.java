@@ -7,9 +7,7 @@ import longbough.model.parameter.CarbonParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
 import longbough.model.parameter.SpeciesParameters;
-import longbough.model.state.Limbs;
 import longbough.model.state.Pools;
-import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /**
@@ -97,21 +95,10 @@ public final class Maintenance implements Process {
 
   /** Carbon in wood that respires, kg C. */
   private static double livingWoodKgC(TreeState state, ModelParameters p) {
-    double branches = 0;
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        branches += limbs.woodKgC[limb];
-      }
-    }
-    double sprouts = 0;
-    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      sprouts += state.sprouts.woodKgC[cohort];
-    }
     double inner = 1 - Math.min(1, p.carbon().activeSapwoodM() / (state.trunk.dbhM() / 2));
     double active = Math.min(state.trunk.sapwoodShare, 1 - inner * inner);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
-    return p.reserve().branchLivingShare() * branches + sprouts + active * axis;
+    return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC() + active * axis;
   }
 }

@@ -4,8 +4,6 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
-import longbough.model.state.Limbs;
-import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /**
@@ -45,17 +43,7 @@ public final class ReserveCeiling implements Process {
   /** Sets ceiling and floor for a tree as it stands. */
   public static void set(TreeState state, ModelParameters p) {
     SpeciesParameters s = p.species();
-    double branches = 0;
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        branches += limbs.woodKgC[limb];
-      }
-    }
-    branches *= p.reserve().branchLivingShare();
-    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      branches += state.sprouts.woodKgC[cohort];
-    }
+    double branches = p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
     double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     state.pools.reserveCeilingKgC =

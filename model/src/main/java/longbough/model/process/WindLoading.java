@@ -21,6 +21,8 @@ import longbough.model.state.Trunk;
  * share with n near 2 (strength checks S12 to S14). Writes only its scratch.
  */
 public final class WindLoading implements Process {
+  private final LimbAngles angles = new LimbAngles();
+
   @Override
   public String name() {
     return "wind loading";
@@ -53,15 +55,15 @@ public final class WindLoading implements Process {
     wind.areaPerLeafArea = perLeaf;
   }
 
-  private static double dragAreaM2(TreeState state, StrengthParameters p, double leafM2) {
+  private double dragAreaM2(TreeState state, StrengthParameters p, double leafM2) {
     Limbs limbs = state.limbs;
     double reach = 0;
     double top = state.trunk.heightM;
     double base = state.trunk.heightM;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
-        double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
         double length = limbs.lengthM[limb];
+        double rise = length * angles.cos(limbs, limb);
         reach = Math.max(reach, length * length - rise * rise);
         top = Math.max(top, limbs.heightM[limb] + rise);
         base = Math.min(base, limbs.heightM[limb]);
@@ -72,11 +74,11 @@ public final class WindLoading implements Process {
     return least * (1 - Fast.exp(-p.crownPorosity() * leafM2 / least));
   }
 
-  private static double limbs(TreeState state, WindLoad wind, double perLeaf) {
+  private double limbs(TreeState state, WindLoad wind, double perLeaf) {
     Limbs limbs = state.limbs;
     double moment = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
-      double rise = limbs.tipHeightM(limb) - limbs.heightM[limb];
+      double rise = limbs.lengthM[limb] * angles.cos(limbs, limb);
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
         double height = limbs.heightM[limb] + rise * Limbs.zonePosition(zone);
         moment += add(wind, height, perLeaf * limbs.leafAreaM2[limb * Limbs.ZONES + zone]);

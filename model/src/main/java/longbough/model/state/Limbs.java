@@ -1,5 +1,8 @@
 package longbough.model.state;
 
+import longbough.model.numeric.Fast;
+import longbough.model.numeric.Sum;
+
 /**
  * The first-order limbs in arrays by limb; foliage in arrays by zone, three zones a limb (index
  * {@code limb * ZONES + zone}). Plain data without biology.
@@ -87,21 +90,36 @@ public final class Limbs {
 
   /** Live leaf area of all limbs without sprouts, m2. */
   public double leafAreaM2() {
+    return Sum.of(leafAreaM2, count * ZONES);
+  }
+
+  /** Carbon in the leaves of all limbs without sprouts, kg C. */
+  public double leafKgC() {
+    return Sum.of(leafKgC, count * ZONES);
+  }
+
+  /** Carbon in all limbs, dead ones included, kg C. */
+  public double woodKgC() {
+    return Sum.of(woodKgC, count);
+  }
+
+  /** Carbon in the living limbs, kg C. */
+  public double livingWoodKgC() {
     double sum = 0;
-    for (int zone = 0; zone < count * ZONES; zone++) {
-      sum += leafAreaM2[zone];
+    for (int limb = 0; limb < count; limb++) {
+      sum += alive(limb) ? woodKgC[limb] : 0;
     }
     return sum;
   }
 
   /** Height of the far end of a limb, m. */
   public double tipHeightM(int limb) {
-    return heightM[limb] + lengthM[limb] * Math.cos(insertionRad[limb]);
+    return heightM[limb] + lengthM[limb] * Fast.cos(insertionRad[limb]);
   }
 
   /** Horizontal reach of a limb, m. */
   public double reachM(int limb) {
-    return lengthM[limb] * Math.sin(insertionRad[limb]);
+    return lengthM[limb] * Fast.sin(insertionRad[limb]);
   }
 
   /** Empties a place and every value in it. */

@@ -1,5 +1,7 @@
 package longbough.model.state;
 
+import longbough.model.numeric.Sum;
+
 /**
  * Sprouts (epicormic shoots) as cohorts: one a limb (index as the limb) and one for each
  * {@link #SECTION_M} of trunk (index {@code Limbs.MAX + section}). Plain data without biology.
@@ -31,19 +33,19 @@ public final class Sprouts {
   public final double[] budBank = new double[MAX];
 
   public double leafAreaM2() {
-    double sum = 0;
-    for (double area : leafAreaM2) {
-      sum += area;
-    }
-    return sum;
+    return Sum.of(leafAreaM2, MAX);
+  }
+
+  public double leafKgC() {
+    return Sum.of(leafKgC, MAX);
+  }
+
+  public double woodKgC() {
+    return Sum.of(woodKgC, MAX);
   }
 
   public double count() {
-    double sum = 0;
-    for (double n : count) {
-      sum += n;
-    }
-    return sum;
+    return Sum.of(count, MAX);
   }
 
   /** Cohort of the trunk at a height. */

@@ -1,5 +1,7 @@
 package longbough.model.state;
 
+import longbough.model.numeric.Fast;
+
 /**
  * Everything the model knows about one tree at one moment: plain arrays, all SI, owned by one thread
  * and reused from future to future so that the yearly loop allocates nothing.
@@ -25,26 +27,12 @@ public final class TreeState {
 
   /** Carbon in all leaves, kg C. */
   public double leafKgC() {
-    double sum = 0;
-    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      sum += limbs.leafKgC[zone];
-    }
-    for (double leaf : sprouts.leafKgC) {
-      sum += leaf;
-    }
-    return sum;
+    return limbs.leafKgC() + sprouts.leafKgC();
   }
 
   /** All carbon in the tree, dead limbs still attached included, kg C. */
   public double totalKgC() {
-    double sum = pools.sumKgC() + leafKgC();
-    for (int limb = 0; limb < limbs.count; limb++) {
-      sum += limbs.woodKgC[limb];
-    }
-    for (double wood : sprouts.woodKgC) {
-      sum += wood;
-    }
-    return sum;
+    return pools.sumKgC() + leafKgC() + limbs.woodKgC() + sprouts.woodKgC();
   }
 
   /** Height of the lowest living limb's attachment, m; the tree's height where none lives. */
@@ -66,7 +54,7 @@ public final class TreeState {
       boolean sprouted = sprouts.count[limb] > 0;
       if (alive || sprouted) {
         double base = limbs.heightM[limb];
-        double rise = limbs.lengthM[limb] * Math.cos(limbs.insertionRad[limb]);
+        double rise = limbs.lengthM[limb] * Fast.cos(limbs.insertionRad[limb]);
         double shoots = base + sprouts.position[limb] * rise + sprouts.lengthM[limb];
         top = Math.max(top, alive ? base + rise : base);
         top = sprouted ? Math.max(top, shoots) : top;
@@ -87,8 +75,12 @@ public final class TreeState {
 
   /** Live crown length over tree height, 0 to 1. */
   public double liveCrownRatio() {
-    double height = heightM();
-    return height > 0 ? Math.max(0, (height - crownBaseM()) / height) : 0;
+    return liveCrownRatio(heightM());
+  }
+
+  /** The same where the height is known, m. */
+  public double liveCrownRatio(double heightM) {
+    return heightM > 0 ? Math.max(0, (heightM - crownBaseM()) / heightM) : 0;
   }
 
   public void copyFrom(TreeState other) {

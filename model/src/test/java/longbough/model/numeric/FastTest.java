@@ -11,6 +11,7 @@ class FastTest {
   private static final int DRAWS = 200_000;
   private static final double EXP_CLAIMED = 1e-13;
   private static final double LOG_CLAIMED = 2e-13;
+  private static final double TURN_CLAIMED = 1e-15;
   private static final double LOG_CLAIMED_NEAR = 1e-14;
 
   @Test
@@ -70,6 +71,20 @@ class FastTest {
     }
     assertThat(Fast.pow(0, 0.5)).isZero();
     assertThat(Fast.pow(2, 10)).isCloseTo(1024, within(1e-9));
+  }
+
+  @Test
+  void sineAndCosineAreAsGoodAsClaimed() {
+    Random r = new Random(5);
+    double worst = 0;
+    for (int i = 0; i < DRAWS; i++) {
+      double x = 20 * (2 * r.nextDouble() - 1);
+      worst = Math.max(worst, Math.abs(Fast.cos(x) - StrictMath.cos(x)));
+      worst = Math.max(worst, Math.abs(Fast.sin(x) - StrictMath.sin(x)));
+    }
+    assertThat(worst).isLessThan(TURN_CLAIMED);
+    assertThat(Fast.cos(0)).isEqualTo(1);
+    assertThat(Fast.sin(0)).isZero();
   }
 
   @Test
