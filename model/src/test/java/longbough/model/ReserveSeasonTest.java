@@ -61,7 +61,7 @@ class ReserveSeasonTest {
     YearContext context = new YearContext(state, ledger, new EventLog(false), new RandomStream());
     context.parameters = PlayedTrees.parameters(species);
     TreeReconstruction.startReserve(state, context.parameters);
-    YearlyCycle cycle = new YearlyCycle(climate, input.site(), new PruningCrew(none, 80, new History(YEARS)));
+    YearlyCycle cycle = new YearlyCycle(climate, input.site(), new PruningCrew(80).begin(none, new History(YEARS)));
     WatchedCycle.watch(cycle, (process, now) -> {
       process.run(now);
       if (process.name().equals("reserve balance") && now.state.year > SETTLING_YEARS) {
