@@ -49,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     try (OutputFolder output = OutputFolder.prepare(options.out(file))) {
       Comparison comparison = played(input);
       Summary summary = Summary.of(comparison);
-      Publication.write(summary, provenance(scenario, comparison), output);
+      Publication.write(summary, scenario.about().or(""), provenance(scenario, comparison), output);
       Path folder = output.finish();
       CompareText.print(summary, shown(folder).resolve(Publication.REPORT), out);
     }

@@ -31,7 +31,8 @@ final class CompareText {
     summary.comparison().regimes().forEach(result -> say(out, "* ", why(result)));
     limits(summary, out);
     out.println();
-    say(out, "", "A simulated probability is never a safety clearance; a qualified arborist inspects first.");
+    say(out, "", "A simulated probability is never a safety clearance; a qualified arborist inspects first."
+            + " Power lines, permits and wildlife: see the cautions in the report.");
     say(out, "", "Report: " + report);
     out.flush();
   }

@@ -21,6 +21,7 @@ import picocli.CommandLine.TypeConversionException;
     description = "Plays one landscape tree forward under different pruning regimes.",
     footer = {
       "",
+      "For example: longbough compare scenarios/canal-side-lime.yaml --members 50",
       "'longbough COMMAND --help' explains one command.",
       "Exit codes: 0 done, 1 failed, 2 the input needs mending."
     })

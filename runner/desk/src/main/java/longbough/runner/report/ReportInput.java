@@ -11,6 +11,7 @@ import longbough.runner.table.Provenance;
  * All that the report is made from.
  *
  * @param summary figures of every regime, with the comparison they come from
+ * @param about what the scenario says of itself; may be empty
  * @param charts in the order in which they are shown
  * @param overview the tree as it comes out under each regime, for the first page
  * @param drawings in the order in which they are shown; may be empty
@@ -18,6 +19,7 @@ import longbough.runner.table.Provenance;
  */
 public record ReportInput(
     Summary summary,
+    String about,
     List<LineChart> charts,
     Optional<Picture> overview,
     List<Picture> drawings,

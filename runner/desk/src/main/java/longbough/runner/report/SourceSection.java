@@ -2,6 +2,7 @@ package longbough.runner.report;
 
 import java.util.TreeSet;
 import longbough.model.ModelSources;
+import longbough.model.SimulationInput;
 import longbough.shared.source.Bibliography;
 import longbough.shared.source.Citation;
 import longbough.shared.source.Sourced;
@@ -13,7 +14,7 @@ final class SourceSection implements Section {
   public void write(Page page, ReportInput input) {
     page.open("section", "aria-labelledby", "sources");
     page.element("h2", "Sources", "id", "sources");
-    page.element("p", "Climate: " + input.comparison().input().climate().source());
+    climate(page, input.comparison().input());
     TreeSet<String> keys = new TreeSet<>(ModelSources.keys(input.comparison().input()));
     for (Sourced row : input.comparison().input().parameters().rows()) {
       if (!row.citation().isEmpty()) {
@@ -26,6 +27,15 @@ final class SourceSection implements Section {
       page.close();
     }
     page.close();
+  }
+
+  private static void climate(Page page, SimulationInput asked) {
+    String source = asked.climate().source();
+    if (asked.filledIn().stream().anyMatch(line -> line.contains(source))) {
+      page.element("p", "Climate: as said under assumptions.");
+    } else {
+      page.element("p", "Climate: " + source);
+    }
   }
 
   private static void citation(Page page, String key) {

@@ -30,5 +30,8 @@ final class TitleSection implements Section {
     page.close();
     page.element("p", tree(asked), "class", "lead");
     page.close();
+    if (!input.about().isBlank()) {
+      page.element("p", input.about().strip());
+    }
   }
 }

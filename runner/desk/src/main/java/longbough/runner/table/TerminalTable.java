@@ -42,19 +42,24 @@ public final class TerminalTable {
     List<StringColumn> columns = new ArrayList<>();
     int regimes = summary.comparison().regimes().size();
     StringColumn names = StringColumn.create("regime");
+    List<String> cut = new ArrayList<>();
     for (int regime = 0; regime < regimes; regime++) {
-      names.append(cut(summary.comparison().regimes().get(regime).name()));
+      cut.add(cut(summary.comparison().regimes().get(regime).name()));
     }
+    int widest = cut.stream().mapToInt(String::length).max().orElse(0);
+    // The library sets every column flush right; names read better flush left.
+    cut.forEach(name -> names.append(name + " ".repeat(widest - name.length())));
     columns.add(names);
     HEADINGS.forEach(heading -> columns.add(column(summary, heading)));
     String currency = summary.comparison().input().crew().currency();
     columns.add(column(summary, new Heading(Metric.COST_DISCOUNTED, "cost " + currency)));
     Table table = Table.create("", columns.toArray(new StringColumn[0]));
-    return table.printAll().stripTrailing();
+    // The table has no name, yet the library prints an empty line for it.
+    return table.printAll().stripTrailing().replaceFirst("^\\s*\n", "");
   }
 
   private static String cut(String name) {
-    return name.length() <= NAME_CHARS ? name : name.substring(0, NAME_CHARS - 1) + "\u2026";
+    return name.length() <= NAME_CHARS ? name : name.substring(0, name.offsetByCodePoints(0, name.codePointCount(0, NAME_CHARS - 1))) + "\u2026";
   }
 
   private static StringColumn column(Summary summary, Heading heading) {

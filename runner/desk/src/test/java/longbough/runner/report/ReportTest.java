@@ -152,7 +152,7 @@ class ReportTest {
             "0.1", "canal-lime.yaml", "aaaa", "bbbb", LimitWarnings.of(comparison));
     return Report.of(
         new ReportInput(
-            Summary.of(comparison), ChartSet.of(comparison), Optional.empty(), drawings, provenance));
+            Summary.of(comparison), HOSTILE, ChartSet.of(comparison), Optional.empty(), drawings, provenance));
   }
 
   private static boolean has(Document document, String id) {
