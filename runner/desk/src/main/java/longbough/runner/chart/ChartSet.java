@@ -18,9 +18,9 @@ public final class ChartSet {
   private static final Map<YearColumn, String> NOTES =
       Map.of(
           YearColumn.DECAY_AREA_FRACTION,
-          "At the height where the trunk is weakest against its load. That height can change, and then the line jumps.",
+          "At the height where decay has taken most of the strength. That height can change, and then the line jumps.",
           YearColumn.WALL_RATIO,
-          "Thinnest sound wall t over trunk radius R at the weakest height; that height can change, and then the line jumps.");
+          "Thinnest sound wall t over trunk radius R at that height; it can change, and then the line jumps.");
 
   private final Comparison comparison;
 
@@ -36,11 +36,11 @@ public final class ChartSet {
         set.measure("sprouts", YearColumn.SPROUT_COUNT, "Sprouts", "number"),
         set.measure("open-wound", YearColumn.OPEN_WOUND_CM2, "Open wound", "cm²"),
         set.measure(
-            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay where the trunk is weakest", "% of the section"),
+            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay where it has weakened the trunk most", "% of the section"),
         set.measure(
             "wall-ratio",
             YearColumn.WALL_RATIO,
-            "Residual wall ratio where the trunk is weakest",
+            "Residual wall ratio where decay has weakened the trunk most",
             "t/R"),
         set.survival(),
         set.cost());
