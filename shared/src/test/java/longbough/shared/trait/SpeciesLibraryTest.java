@@ -221,4 +221,10 @@ class SpeciesLibraryTest {
     assertThatThrownBy(() -> library.get("tilia-cordat"))
         .hasMessageContaining("nearest: tilia-cordata");
   }
+
+  @Test
+  void aNameCutShortFindsItsSpecies() {
+    assertThat(SpeciesLibrary.load().nearest("tila", 2)).allMatch(id -> id.startsWith("tilia"));
+    assertThat(SpeciesLibrary.load().nearest("beach", 1)).containsExactly("fagus-sylvatica");
+  }
 }

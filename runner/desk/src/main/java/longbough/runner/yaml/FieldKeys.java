@@ -68,7 +68,7 @@ final class FieldKeys {
         path,
         "unknown " + noun + " " + quoted,
         String.join(", ", known),
-        known.isEmpty()
+        known.isEmpty() || !Nearest.plausible(key, Nearest.of(key, known))
             ? "remove it"
             : "did you mean '" + Nearest.of(key, known) + "'? Otherwise remove it");
   }

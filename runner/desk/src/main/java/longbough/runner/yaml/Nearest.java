@@ -22,6 +22,11 @@ public final class Nearest {
     return of(text, known, 1).stream().findFirst().orElse("");
   }
 
+  /** Whether a known word is near enough to be worth offering: at most half of the letters differ. */
+  public static boolean plausible(String text, String word) {
+    return 2 * distance(text, word) <= Math.max(text.length(), word.length());
+  }
+
   /** A word cut short is nearer to the whole word than its missing letters say. */
   private static int distance(String text, String word) {
     boolean start = text.length() >= 3 && word.startsWith(text);
