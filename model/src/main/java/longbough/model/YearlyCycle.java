@@ -60,6 +60,27 @@ import longbough.model.visit.VisitRunner;
  *       meets the year's gust; and the tree lives or dies.
  * </ol>
  *
+ * <p>Who may write what ({@link longbough.model.process.StatePart}; each process says so itself and a test holds it to
+ * that). The crew's cuts may change every part:
+ *
+ * <pre>
+ * trunk     Extension, Heartwood, RadialGrowth
+ * limbs     CrownPotential, Extension, RadialGrowth, Shedding, SproutGrowth, SproutRelease,
+ *           WindFailure
+ * foliage   BudBreak, CrownPotential, Defoliation, Extension, LeafFall, LeafFlush, Shedding,
+ *           SproutGrowth, WindFailure
+ * sprouts   BudBreak, Defoliation, Extension, LeafFall, LeafFlush, Shedding, SproutGrowth,
+ *           SproutRelease, WindFailure
+ * wounds    Compartmentalization, Shedding, WindFailure, WoundClosure
+ * sections  TrunkSections, TrunkStrength
+ * pools     Assimilation, Extension, Heartwood, OtherSinks, RadialGrowth, ReserveBalance,
+ *           RootRenewal, SproutGrowth, SproutRelease
+ * reserve   Assimilation, Defoliation, LeafFlush, Maintenance, RadialGrowth, ReserveBalance,
+ *           ReserveCeiling, SproutRelease, WindFailure
+ * roots     RootRenewal
+ * vitality  Defoliation, FailureProbability, Maintenance, Survival, WindFailure
+ * </pre>
+ *
  * One a thread: processes keep scratch space, but nothing from year to year.
  */
 final class YearlyCycle {
