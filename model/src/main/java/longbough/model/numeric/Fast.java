@@ -7,7 +7,8 @@ package longbough.model.numeric;
  * (tested against {@link StrictMath}).
  *
  * <p>exp: x = k ln 2 + r with |r| at most ln 2 / 2, Taylor polynomial of degree 11 in r, scaled by 2^k.
- * log: x = m 2^e with m in [sqrt(1/2), sqrt 2), series 2 artanh(s) with s = (m - 1) / (m + 1).
+ * log: x = m 2^e with m in [sqrt(1/2), sqrt 2), series 2 artanh(s) with s = (m - 1) / (m + 1). Even and odd
+ * terms are added up apart, so that neither waits for the other.
  */
 public final class Fast {
   private static final double LN2_HIGH = 6.93147180369123816490e-01;
@@ -55,18 +56,20 @@ public final class Fast {
 
   private static double expOfRest(double x, double k) {
     double r = (x - k * LN2_HIGH) - k * LN2_LOW;
-    double p = 1.0 / 39916800;
-    p = p * r + 1.0 / 3628800;
-    p = p * r + 1.0 / 362880;
-    p = p * r + 1.0 / 40320;
-    p = p * r + 1.0 / 5040;
-    p = p * r + 1.0 / 720;
-    p = p * r + 1.0 / 120;
-    p = p * r + 1.0 / 24;
-    p = p * r + 1.0 / 6;
-    p = p * r + 0.5;
-    p = p * r + 1;
-    return p * r + 1;
+    double q = r * r;
+    double odd = 1.0 / 39916800;
+    odd = odd * q + 1.0 / 362880;
+    odd = odd * q + 1.0 / 5040;
+    odd = odd * q + 1.0 / 120;
+    odd = odd * q + 1.0 / 6;
+    odd = odd * q + 1;
+    double even = 1.0 / 3628800;
+    even = even * q + 1.0 / 40320;
+    even = even * q + 1.0 / 720;
+    even = even * q + 1.0 / 24;
+    even = even * q + 0.5;
+    even = even * q + 1;
+    return odd * r + even;
   }
 
   private static double powerOfTwo(double shifted) {
@@ -83,17 +86,18 @@ public final class Fast {
     double m = Double.longBitsToDouble(mantissa | ((EXPONENT_BIAS - halved) << MANTISSA_BITS));
     double s = (m - 1) / (m + 1);
     double q = s * s;
-    double p = 1.0 / 19;
-    p = p * q + 1.0 / 17;
-    p = p * q + 1.0 / 15;
-    p = p * q + 1.0 / 13;
-    p = p * q + 1.0 / 11;
-    p = p * q + 1.0 / 9;
-    p = p * q + 1.0 / 7;
-    p = p * q + 1.0 / 5;
-    p = p * q + 1.0 / 3;
-    p = p * q + 1;
-    return exponent * LN2_HIGH + (2 * s * p + exponent * LN2_LOW);
+    double q2 = q * q;
+    double odd = 1.0 / 19;
+    odd = odd * q2 + 1.0 / 15;
+    odd = odd * q2 + 1.0 / 11;
+    odd = odd * q2 + 1.0 / 7;
+    odd = odd * q2 + 1.0 / 3;
+    double even = 1.0 / 17;
+    even = even * q2 + 1.0 / 13;
+    even = even * q2 + 1.0 / 9;
+    even = even * q2 + 1.0 / 5;
+    even = even * q2 + 1;
+    return exponent * LN2_HIGH + (2 * s * (odd * q + even) + exponent * LN2_LOW);
   }
 
   /** A positive base to any power; 0 to a positive power is 0. */

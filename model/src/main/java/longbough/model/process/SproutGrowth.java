@@ -3,7 +3,6 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
-import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SproutParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
@@ -43,11 +42,13 @@ public final class SproutGrowth implements Process {
   @Override
   public void run(YearContext context) {
     Sprouts sprouts = context.state.sprouts;
+    double firstM = context.parameters.sprout().lengthening() * context.parameters.species().sproutShootLengthM()
+        * Vigour.of(context.state, context.parameters);
     double wanted = 0;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0) {
         thin(context, cohort);
-        wanted += wantedKgC(context, cohort);
+        wanted += wantedKgC(context, cohort, nextLengthM(context, cohort, firstM));
       }
     }
     double share = context.parameters.sprout().budgetShare();
@@ -55,7 +56,7 @@ public final class SproutGrowth implements Process {
     double met = wanted > able ? able / wanted : 1;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0) {
-        lengthen(context, cohort, met);
+        lengthen(context, cohort, nextLengthM(context, cohort, firstM), met);
         if (cohort < Limbs.MAX && sprouts.ageYears[cohort] > context.parameters.sprout().establishedYears()) {
           establish(context, cohort);
         }
@@ -83,27 +84,23 @@ public final class SproutGrowth implements Process {
     }
   }
 
-  private static double nextLengthM(YearContext context, int cohort) {
-    ModelParameters parameters = context.parameters;
-    SproutParameters p = parameters.sprout();
+  /** Length after this year's growth, firstM being that of a sprout just born. */
+  private static double nextLengthM(YearContext context, int cohort, double firstM) {
     Sprouts sprouts = context.state.sprouts;
-    double slowed = 1 + sprouts.ageYears[cohort] / p.lengtheningYears();
-    return sprouts.lengthM[cohort]
-        + p.lengthening() * parameters.species().sproutShootLengthM() * Vigour.of(context.state, parameters) / slowed;
+    double slowed = 1 + sprouts.ageYears[cohort] / context.parameters.sprout().lengtheningYears();
+    return sprouts.lengthM[cohort] + firstM / slowed;
   }
 
-  private static double wantedKgC(YearContext context, int cohort) {
+  private static double wantedKgC(YearContext context, int cohort, double lengthM) {
     Sprouts sprouts = context.state.sprouts;
-    double length = nextLengthM(context, cohort);
-    double wood = sprouts.count[cohort] * context.parameters.sprout().woodPerLength3() * length * length * length;
+    double wood = sprouts.count[cohort] * context.parameters.sprout().woodPerLength3() * lengthM * lengthM * lengthM;
     return Math.max(0, wood - sprouts.woodKgC[cohort]);
   }
 
-  private static void lengthen(YearContext context, int cohort, double met) {
+  private static void lengthen(YearContext context, int cohort, double lengthM, double met) {
     Sprouts sprouts = context.state.sprouts;
-    double built = met * wantedKgC(context, cohort);
-    double length = nextLengthM(context, cohort);
-    sprouts.lengthM[cohort] += met * (length - sprouts.lengthM[cohort]);
+    double built = met * wantedKgC(context, cohort, lengthM);
+    sprouts.lengthM[cohort] += met * (lengthM - sprouts.lengthM[cohort]);
     sprouts.woodKgC[cohort] += built;
     Spending.fromBudget(context, built);
   }
