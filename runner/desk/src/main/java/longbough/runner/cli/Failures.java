@@ -24,11 +24,18 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
   public int handleParseException(ParameterException mistake, String[] args) {
     CommandLine command = mistake.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println(PrintableText.of(mistake.getMessage()));
+    err.println(PrintableText.of(message(mistake)));
     UnmatchedArgumentException.printSuggestions(mistake, err);
     String name = command.getCommandSpec().qualifiedName();
     err.println("  mend: '" + name + " --help' lists what can be given");
     return ExitCode.BAD_INPUT;
+  }
+
+  private static String message(ParameterException mistake) {
+    if (mistake instanceof UnmatchedArgumentException unmatched) {
+      return "Not known here: '" + String.join("' '", unmatched.getUnmatched()) + "'";
+    }
+    return mistake.getMessage();
   }
 
   /** A command that threw: bad input, a disk or network that failed, or a mistake of ours. */

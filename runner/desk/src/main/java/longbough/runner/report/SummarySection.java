@@ -21,7 +21,8 @@ final class SummarySection implements Section {
         "p",
         "Leaf area, reserve and sprouts of a dead tree count as 0; wounds, decay, strength and failure"
             + " are taken over the futures in which the tree lives at the end, a difference over those in"
-            + " which it lives under both regimes. Cost is discounted by "
+            + " which it lives under both regimes. Strength lost says nothing of the load: where little crown"
+            + " stands above the weakest height, a large loss and a small chance of failure go together. Cost is discounted by "
             + Figures.number(100 * input.comparison().input().crew().discountRate())
             + "\u00a0% a year.",
         "class",

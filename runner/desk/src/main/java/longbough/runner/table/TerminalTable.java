@@ -33,7 +33,7 @@ public final class TerminalTable {
   public static String legend(Summary summary) {
     return "Means over "
         + summary.comparison().members()
-        + " futures: alive, trunk strength lost and yearly chance of failure after "
+        + " futures: alive, trunk strength lost where it is weakest and yearly chance of failure after "
         + summary.comparison().years()
         + " years;\nleaf area of all years; lowest reserve and most sprouts of any year; cost, discounted.";
   }

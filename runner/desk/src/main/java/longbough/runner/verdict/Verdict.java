@@ -62,7 +62,8 @@ public final class Verdict {
     }
     String best = name(finding.ranked().get(0)) + " " + praise;
     StringBuilder text = new StringBuilder(best);
-    text.append(" (mean ").append(mean(finding.ranked().get(0), metric)).append("): ");
+    String mean = metric == Metric.STRENGTH_LOSS_FRACTION_END ? " (mean loss " : " (mean ";
+    text.append(mean).append(mean(finding.ranked().get(0), metric)).append("): ");
     text.append(against(finding, 0));
     if (last > 0) {
       text.append("; ").append(against(finding, last));
