@@ -48,6 +48,11 @@ public final class Sprouts {
     return Sum.of(count, MAX);
   }
 
+  /** Whether a cohort holds a shoot one could see: its count is a mean, and less than half a shoot is none. */
+  public boolean stands(int cohort) {
+    return count[cohort] >= 0.5;
+  }
+
   /** Cohort of the trunk at a height. */
   public static int trunkCohort(double heightM) {
     return Limbs.MAX + Math.min(SECTIONS - 1, (int) (heightM / SECTION_M));

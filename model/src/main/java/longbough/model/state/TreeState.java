@@ -51,7 +51,7 @@ public final class TreeState {
     double top = trunk.heightM;
     for (int limb = 0; limb < limbs.count; limb++) {
       boolean alive = limbs.alive(limb);
-      boolean sprouted = sprouts.count[limb] > 0;
+      boolean sprouted = sprouts.stands(limb);
       if (alive || sprouted) {
         double base = limbs.heightM[limb];
         double rise = limbs.lengthM[limb] * Fast.cos(limbs.insertionRad[limb]);
@@ -61,7 +61,7 @@ public final class TreeState {
       }
     }
     int topCohort = Sprouts.trunkCohort(trunk.heightM);
-    if (!trunk.leaderIntact && sprouts.count[topCohort] > 0) {
+    if (!trunk.leaderIntact && sprouts.stands(topCohort)) {
       top = Math.max(top, trunk.heightM + sprouts.lengthM[topCohort]);
     }
     return top;
