@@ -86,11 +86,13 @@ public final class Compartmentalization implements Process {
       return;
     }
     double d = decayingDiameterM(wounds, w);
-    double reach = d * p.axialPerCut(species.compartmentClass()) * severity(wounds, w, d, p, species, reserve);
+    boolean reacting = age <= p.reactionYears() || years > 1;
+    // A column that only creeps on in heartwood has no limit to move towards.
+    double reach =
+        reacting ? d * p.axialPerCut(species.compartmentClass()) * severity(wounds, w, d, p, species, reserve) : 0;
     double speed = wounds.open(w) ? 1 : p.closedFactor();
     boolean inHeart = inHeartwood(wounds, w, heartShare);
     double creep = inHeart ? years * speed * (1 - species.heartwoodDurability()) : 0;
-    boolean reacting = age <= p.reactionYears() || years > 1;
     grow(context, w, reach, d, reacting ? yearly * speed : 0, creep);
     wounds.confined[w] = !inHeart && age >= p.reactionYears();
   }
