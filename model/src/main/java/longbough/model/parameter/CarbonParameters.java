@@ -28,6 +28,7 @@ import longbough.shared.source.ParameterTable;
  * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
  * @param compensationPerLoss rise per share of foliage lost, 1
  * @param compensationFade share of the rise left after a month, 1
+ * @param droughtDepth share of assimilation that a dry bucket takes from the most sensitive species, 1
  * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  */
@@ -54,6 +55,7 @@ public record CarbonParameters(
     double compensationMax,
     double compensationPerLoss,
     double compensationFade,
+    double droughtDepth,
     double otherSinks,
     double droughtThreshold) {
 
@@ -81,6 +83,7 @@ public record CarbonParameters(
         table.value("carbon.compensation_max"),
         table.value("carbon.compensation_per_loss"),
         table.value("carbon.compensation_fade"),
+        table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
         table.value("carbon.drought_threshold"));
   }

@@ -21,7 +21,7 @@ import longbough.model.parameter.SpeciesParameters;
  * measurements, dark respiration rd over it and soil quality, s shade share; I absorbed light
  * (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf absorptance a
  * and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d daylight (s); fT
- * parabola of daytime temperature; fW = 1 - sensitivity (1 - min(1, W/W0)) of soil water share W; on
+ * parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0)) of soil water share W; on
  * share of leaves out; comp the temporary rise in leaves left after a loss (none in conifers), fading
  * month by month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in
  * Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
@@ -59,7 +59,8 @@ public final class Assimilation implements Process {
     int month = context.month - 1;
     double on = LeafTime.leavesOut(context);
     double warmth = warmth(p, site.temperatureC[month]);
-    double water = 1 - s.droughtSensitivity() * (1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold()));
+    double dry = 1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold());
+    double water = 1 - p.droughtDepth() * s.droughtSensitivity() * dry;
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
     }

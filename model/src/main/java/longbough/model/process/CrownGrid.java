@@ -22,7 +22,7 @@ final class CrownGrid {
     double top = state.trunk.heightM;
     double radius = LEAST_EXTENT_M;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.status[limb] != 0) {
+      if (limbs.alive(limb) || sprouts.leafAreaM2[limb] > 0) {
         bottom = Math.min(bottom, limbs.heightM[limb]);
         top = Math.max(top, limbs.heightM[limb] + limbs.lengthM[limb] * angles.cos(limbs, limb));
         radius = Math.max(radius, limbs.lengthM[limb] * angles.sin(limbs, limb));

@@ -6,6 +6,7 @@ import java.util.Set;
 import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
+import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
@@ -18,7 +19,8 @@ import longbough.model.state.Wounds;
  * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
  * codominant fork (branch over trunk diameter above a limit), less where its bark is included (S09, S10;
  * where nobody has looked, by the species' share of forks with included bark), and for a sprout j0 + (1 - j0) t / (t + t1),
- * t its age (years), because a sprout starts in the outermost ring. Where sprouts sit on
+ * t its age (years), because a sprout starts in the outermost ring; a limb whose end was headed and not
+ * restored keeps only a share, since its new crown hangs on such shoots. Where sprouts sit on
  * decayed trunk, j falls with the decayed share of its section; below a heading cut of a limb by the cube
  * of the decayed share of its radius. A sprout's base follows from its wood as a slender
  * stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
@@ -123,7 +125,8 @@ public final class LimbResistance implements Process {
     if (limbs.includedBark[limb]) {
       included = 1;
     }
-    return (fork ? p.codominantFactor() : 1) * (1 - included * (1 - p.includedBarkFactor()));
+    double headed = limbs.tip[limb] == TipState.HEADED.code() ? p.headedLimbFactor() : 1;
+    return headed * (fork ? p.codominantFactor() : 1) * (1 - included * (1 - p.includedBarkFactor()));
   }
 
   private static double weakestSprout(YearContext context, double least) {

@@ -17,7 +17,8 @@ import longbough.model.state.TreeState;
  *
  * h length (m), a mean age (years), ag age at which growth in length has halved, h1 first-year length of the species, v reserve over its set point;
  * n number; t yearly thinning, c crowding where the leaf area they want exceeds their room; w wood of a
- * shoot over its length cubed (kg C m-3). Growth is paid from the year's budget; the dead fall. Past
+ * shoot over its length cubed (kg C m-3). Growth is paid from the year's budget in
+ * proportion to the sprouts' share of the leaf, up to a limit; the dead fall. Past
  * some years a share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak
  * attachment stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al.
  * 2020 for the course; numbers mostly assumptions.
@@ -51,7 +52,9 @@ public final class SproutGrowth implements Process {
         wanted += wantedKgC(context, cohort, nextLengthM(context, cohort, firstM));
       }
     }
-    double share = context.parameters.sprout().budgetShare();
+    double leaf = context.state.leafAreaM2();
+    double byLeaf = leaf > 0 ? sprouts.leafAreaM2() / leaf : 0;
+    double share = Math.min(context.parameters.sprout().budgetShare(), byLeaf);
     double able = Spending.structureFor(context, share * context.state.pools.growthBudgetKgC);
     double met = wanted > able ? able / wanted : 1;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {

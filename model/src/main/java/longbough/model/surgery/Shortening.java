@@ -118,7 +118,8 @@ public final class Shortening {
       opener.onLimb(limb, 1 - share, twig, number, Placement.STUB, false);
       return;
     }
-    int number = (int) Math.max(1, Math.ceil(foliageShare / (share * share)));
+    double thick = Math.max(share, site.pruning.usualCutM() / base);
+    int number = (int) Math.max(1, Math.ceil(foliageShare / (thick * thick)));
     double diameter = base * (foliageShare > 0 ? Math.sqrt(foliageShare / number) : share);
     boolean heading = style == Style.HEADING;
     Placement placement = heading ? Placement.STUB : site.placement(limb);

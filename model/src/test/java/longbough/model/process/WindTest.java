@@ -11,6 +11,7 @@ import longbough.model.pruning.Placement;
 import longbough.model.state.CauseOfDeath;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
+import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +94,17 @@ class WindTest {
     fork.state.limbs.includedBark[limb] = true;
     TestTrunks.wind(fork);
     assertThat(fork.wind.limbInLeafMs).isLessThan(sound);
+  }
+
+  /** Crowns regrown on headed limbs hang on weak unions (common practice, no source). */
+  @Test
+  void aHeadedLimbHoldsLess() {
+    YearContext tree = tree(TestTrunks.WEAK);
+    TestTrunks.wind(tree);
+    double intact = tree.wind.limbInLeafMs;
+    tree.state.limbs.tip[tree.wind.weakestCohort] = TipState.HEADED.code();
+    TestTrunks.wind(tree);
+    assertThat(tree.wind.limbInLeafMs).isLessThan(0.8 * intact);
   }
 
   @ParameterizedTest
