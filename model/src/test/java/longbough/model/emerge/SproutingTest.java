@@ -58,13 +58,11 @@ class SproutingTest {
   void repeatedStrippingGivesMoreEachTimeAndTheReserveFallsBehind(String species) {
     Trials trials = trials(species, 13);
     Outcome alone = trials.alone();
-    Outcome topped = trials.play(Trials.once(1, new Top(Double.NaN, 0.7)));
     Outcome stripped = stripped(trials, CutKind.HEADING);
     for (int year = 5; year <= 11; year += 2) {
       String when = "stripping of year " + (year + 2) + ", " + species;
       assertThat(stripped.mean(SPROUT_COUNT, year + 2)).as(when).isGreaterThan(stripped.mean(SPROUT_COUNT, year));
       assertThat(reserve(stripped, alone, year + 2)).as(when).isLessThan(reserve(stripped, alone, year));
-      assertThat(reserve(stripped, topped, year + 2)).as(when).isLessThan(1);
     }
     assertThat(stripped(trials, CutKind.REMOVAL).mean(SPROUT_COUNT, 13)).as("taken at the base, " + species)
         .isLessThan(0.5 * stripped.mean(SPROUT_COUNT, 13));
