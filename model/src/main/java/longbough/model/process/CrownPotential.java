@@ -33,7 +33,7 @@ public final class CrownPotential implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("mcpherson2016");
+    return List.of("urbantrees2016");
   }
 
   @Override

@@ -44,7 +44,7 @@ public final class Extension implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("larson1963", "mcpherson2016");
+    return List.of("larson1963", "urbantrees2016");
   }
 
   @Override

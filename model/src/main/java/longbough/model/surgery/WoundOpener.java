@@ -39,7 +39,9 @@ public final class WoundOpener {
     Trunk trunk = site.state.trunk;
     double parentRadius = trunk.radiusAtM(heightM);
     int w = open(Wounds.ON_TRUNK, diameterM, cuts, placement);
-    if (parentRadius > 0) {
+    // In the thin top every limb rivals the trunk; the limit is about cuts on the trunk proper.
+    double proper = site.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    if (parentRadius > 0 && parentRadius >= proper) {
       site.tally.largestCutToParent =
           Math.max(site.tally.largestCutToParent, diameterM / (2 * parentRadius));
     }

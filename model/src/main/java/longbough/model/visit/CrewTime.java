@@ -8,7 +8,7 @@ import longbough.model.surgery.OperationTally;
  *
  * <pre>T = [a D min(1, H / H0) + (sum n_k t_k + n_s t_s + S t_c) + W t_w] (1 + g max(0, H - H0)), at least T0 a visit</pre>
  *
- * a access (min per cm of trunk diameter D; less on a tree under H0, worked from the ground), with the first operation of a visit only; n_k cuts of size
+ * a access (min per cm of trunk diameter D; less on a tree under H0, worked from the ground), with the first operation of a visit only, and only where there is something to cut; n_k cuts of size
  * class k at t_k minutes; n_s thin shoots at t_s; S leaf area shorn (m2) at t_c; W carbon of the cut
  * material (kg) at t_w; slowing g per metre of tree height H above H0. Sources: routine pruning took
  * 2.4 (1.5-3.5) min per cm on trees of 10-40 cm (Churack P.L. et al. 1994. J. Arboric. 20:231-236),
@@ -23,7 +23,8 @@ final class CrewTime {
   static double minutes(
       CrewParameters p, OperationTally tally, CrownMeasure tree, boolean firstOfVisit) {
     double up = Math.min(1, tree.heightM / p.heightFreeM());
-    double access = firstOfVisit ? p.accessMinPerCm() * tree.dbhM * CM_PER_M * up : 0;
+    boolean climbs = firstOfVisit && tally.changed;
+    double access = climbs ? p.accessMinPerCm() * tree.dbhM * CM_PER_M * up : 0;
     double work = access + cutting(p, tally) + p.handlingMinPerKgC() * tally.prunedKgC;
     double slowing = 1 + p.heightSlowingPerM() * Math.max(0, tree.heightM - p.heightFreeM());
     double least = firstOfVisit ? p.leastMinutes() : 0;
