@@ -53,12 +53,14 @@ public final class Ensemble {
     return histories;
   }
 
-  private void work(List<History[]> histories, AtomicInteger next, AtomicInteger done, IntConsumer progress) {
+  private void work(
+      List<History[]> histories, AtomicInteger next, AtomicInteger done, IntConsumer progress) {
     Simulation simulation = new Simulation(input);
     int member = next.getAndIncrement();
     while (member < input.members()) {
       for (int regime = 0; regime < histories.size(); regime++) {
-        histories.get(regime)[member] = simulation.run(input.regimes().get(regime), member, Detail.ROWS);
+        histories.get(regime)[member] =
+            simulation.run(input.regimes().get(regime), member, Detail.ROWS);
         progress.accept(done.incrementAndGet());
       }
       member = next.getAndIncrement();

@@ -6,7 +6,10 @@ import longbough.model.pruning.Regime;
 import longbough.model.visit.VisitCalendar;
 import longbough.model.visit.VisitRunner;
 
-/** Brings the visits of a regime to the tree when they fall due; sent to a new tree by {@link #begin}. */
+/**
+ * Brings the visits of a regime to the tree when they fall due; sent to a new tree by {@link
+ * #begin}.
+ */
 final class PruningCrew implements YearlyCycle.Crew {
   private final VisitRunner runner = new VisitRunner();
   private final double pricePerHour;

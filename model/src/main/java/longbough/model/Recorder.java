@@ -30,7 +30,10 @@ final class Recorder {
     history.set(YearColumn.SPROUT_LEAF_AREA_M2, state.year, state.sprouts.leafAreaM2());
   }
 
-  /** A living or just dead tree at the end of a year; leaf area as in late summer, reserve as in autumn. */
+  /**
+   * A living or just dead tree at the end of a year; leaf area as in late summer, reserve as in
+   * autumn.
+   */
   static void year(History history, YearContext context, double woodCarbon) {
     TreeState state = context.state;
     CarbonLedger ledger = context.ledger;
@@ -57,8 +60,13 @@ final class Recorder {
   }
 
   private static final YearColumn[] KEPT = {
-    YearColumn.DEADWOOD_KG, YearColumn.DBH_CM, YearColumn.HEIGHT_M, YearColumn.OPEN_WOUND_CM2,
-    YearColumn.DECAY_AREA_FRACTION, YearColumn.STRENGTH_LOSS_FRACTION, YearColumn.WALL_RATIO
+    YearColumn.DEADWOOD_KG,
+    YearColumn.DBH_CM,
+    YearColumn.HEIGHT_M,
+    YearColumn.OPEN_WOUND_CM2,
+    YearColumn.DECAY_AREA_FRACTION,
+    YearColumn.STRENGTH_LOSS_FRACTION,
+    YearColumn.WALL_RATIO
   };
 
   private static void common(History history, TreeState state, double woodCarbon) {
@@ -85,7 +93,9 @@ final class Recorder {
   static double deadwoodKgC(Limbs limbs) {
     double sum = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
-      boolean dead = limbs.status[limb] == LimbStatus.DEAD.code() || limbs.status[limb] == LimbStatus.STUB.code();
+      boolean dead =
+          limbs.status[limb] == LimbStatus.DEAD.code()
+              || limbs.status[limb] == LimbStatus.STUB.code();
       sum += dead ? limbs.woodKgC[limb] : 0;
     }
     return sum;
@@ -107,8 +117,15 @@ final class Recorder {
       if (wounds.limb[w] == Wounds.ON_TRUNK) {
         rows.add(
             new WoundRow(
-                w, wounds.year[w], wounds.heightM[w], wounds.cutDiameterM[w], PLACEMENTS[wounds.placement[w]],
-                wounds.closedYear[w], wounds.columnUpM[w], wounds.columnDownM[w], wounds.columnDepthM[w],
+                w,
+                wounds.year[w],
+                wounds.heightM[w],
+                wounds.cutDiameterM[w],
+                PLACEMENTS[wounds.placement[w]],
+                wounds.closedYear[w],
+                wounds.columnUpM[w],
+                wounds.columnDownM[w],
+                wounds.columnDepthM[w],
                 wounds.parentRadiusM[w]));
       }
     }

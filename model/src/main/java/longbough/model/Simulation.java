@@ -13,8 +13,8 @@ import longbough.model.tree.TreeReconstruction;
 
 /**
  * START HERE. Plays one tree forward under one regime in one future: sets the tree up, runs {@link
- * YearlyCycle} for each year it lives, and writes the history. One a thread; the same input, regime and
- * member give the same history bit for bit.
+ * YearlyCycle} for each year it lives, and writes the history. One a thread; the same input, regime
+ * and member give the same history bit for bit.
  */
 public final class Simulation {
   private final SimulationInput input;
@@ -86,7 +86,9 @@ public final class Simulation {
 
   private ModelParameters parametersOf(int member) {
     if (member != parametersOf) {
-      parameters = ModelParameters.of(input.species(), FutureParameters.draw(input.parameters(), input.seed(), member));
+      parameters =
+          ModelParameters.of(
+              input.species(), FutureParameters.draw(input.parameters(), input.seed(), member));
       parametersOf = member;
     }
     return parameters;

@@ -10,13 +10,16 @@ import longbough.model.parameter.Climate;
 import longbough.model.parameter.Site;
 import longbough.model.process.Assimilation;
 import longbough.model.process.BudBreak;
+import longbough.model.process.Compartmentalization;
 import longbough.model.process.CrownPotential;
 import longbough.model.process.Defoliation;
 import longbough.model.process.Extension;
+import longbough.model.process.FailureProbability;
 import longbough.model.process.Heartwood;
 import longbough.model.process.LeafFall;
 import longbough.model.process.LeafFlush;
 import longbough.model.process.LightInterception;
+import longbough.model.process.LimbResistance;
 import longbough.model.process.Maintenance;
 import longbough.model.process.OtherSinks;
 import longbough.model.process.Phenology;
@@ -30,38 +33,37 @@ import longbough.model.process.SoilWater;
 import longbough.model.process.SproutGrowth;
 import longbough.model.process.SproutRelease;
 import longbough.model.process.Survival;
-import longbough.model.process.Weather;
-import longbough.model.process.WoundClosure;
-import longbough.model.process.Compartmentalization;
+import longbough.model.process.TrunkResistance;
 import longbough.model.process.TrunkSections;
 import longbough.model.process.TrunkStrength;
-import longbough.model.process.WindLoading;
-import longbough.model.process.TrunkResistance;
-import longbough.model.process.LimbResistance;
-import longbough.model.process.FailureProbability;
+import longbough.model.process.Weather;
 import longbough.model.process.WindFailure;
+import longbough.model.process.WindLoading;
+import longbough.model.process.WoundClosure;
 import longbough.model.process.YearContext;
 import longbough.model.state.Pools;
 import longbough.model.visit.VisitRunner;
 
 /**
- * The one list that says who acts when in the year, and why in that order. Months count from midwinter.
+ * The one list that says who acts when in the year, and why in that order. Months count from
+ * midwinter.
  *
  * <ol>
  *   <li>The year is drawn: weather, then phenology from its temperatures.
- *   <li>Each month: the crew (a cut acts on the tree as the month finds it); buds break and sprouts awaken in
- *       the first month of leaf, since they answer what was cut before; light, which needs the leaves;
- *       the flush, which needs the light to build sun and shade leaves; in early summer insects and frost;
- *       water, assimilation, maintenance, and last what becomes of the surplus.
+ *   <li>Each month: the crew (a cut acts on the tree as the month finds it); buds break and sprouts
+ *       awaken in the first month of leaf, since they answer what was cut before; light, which
+ *       needs the leaves; the flush, which needs the light to build sun and shade leaves; in early
+ *       summer insects and frost; water, assimilation, maintenance, and last what becomes of the
+ *       surplus.
  *   <li>Leaf fall in autumn.
- *   <li>At the year's end the growth budget is spent: seeds and exudates, roots, sprouts, shoots, and rings last, because
- *       they give way first; then what grew sets heartwood, reserve ceiling and next year's leaf; limbs
- *       that didn't pay are shed; wounds close and decay spreads by this year's ring; the trunk's strength
- *       meets the year's gust; and the tree lives or dies.
+ *   <li>At the year's end the growth budget is spent: seeds and exudates, roots, sprouts, shoots,
+ *       and rings last, because they give way first; then what grew sets heartwood, reserve ceiling
+ *       and next year's leaf; limbs that didn't pay are shed; wounds close and decay spreads by
+ *       this year's ring; the trunk's strength meets the year's gust; and the tree lives or dies.
  * </ol>
  *
- * <p>Who may write what ({@link longbough.model.process.StatePart}; each process says so itself and a test holds it to
- * that). The crew's cuts may change every part:
+ * <p>Who may write what ({@link longbough.model.process.StatePart}; each process says so itself and
+ * a test holds it to that). The crew's cuts may change every part:
  *
  * <pre>
  * trunk     Extension, Heartwood, RadialGrowth
@@ -111,7 +113,12 @@ final class YearlyCycle {
   YearlyCycle(Climate climate, Site place, Crew crew) {
     this.weather = new Weather(climate, place);
     this.crew = crew;
-    this.eachMonth = List.of(new SoilWater(place), new Assimilation(place), new Maintenance(place), new ReserveBalance());
+    this.eachMonth =
+        List.of(
+            new SoilWater(place),
+            new Assimilation(place),
+            new Maintenance(place),
+            new ReserveBalance());
     this.yearEnd =
         List.of(
             new OtherSinks(),
@@ -138,7 +145,17 @@ final class YearlyCycle {
   /** Every process of the year, each once, in no particular order. */
   List<Process> processes() {
     Set<Process> all = new LinkedHashSet<>();
-    all.addAll(List.of(weather, phenology, reserveCeiling, light, sproutRelease, budBreak, leafFlush, defoliation, leafFall));
+    all.addAll(
+        List.of(
+            weather,
+            phenology,
+            reserveCeiling,
+            light,
+            sproutRelease,
+            budBreak,
+            leafFlush,
+            defoliation,
+            leafFall));
     all.addAll(eachMonth);
     all.addAll(yearEnd);
     return List.copyOf(all);
@@ -208,7 +225,9 @@ final class YearlyCycle {
     weather.mean(context.site);
     context.light.stale = true;
     light.run(context);
-    for (Process process : List.of(sections, strength, windLoading, trunkResistance, limbResistance, failureProbability)) {
+    for (Process process :
+        List.of(
+            sections, strength, windLoading, trunkResistance, limbResistance, failureProbability)) {
       process.run(context);
     }
     context.light.stale = true;
@@ -243,24 +262,32 @@ final class YearlyCycle {
       double lost = Math.max(0, 1 - context.state.leafAreaM2() / before);
       double rise =
           Math.min(
-              context.parameters.carbon().compensationMax(), context.parameters.carbon().compensationPerLoss() * lost);
+              context.parameters.carbon().compensationMax(),
+              context.parameters.carbon().compensationPerLoss() * lost);
       context.state.pools.compensation = Math.max(context.state.pools.compensation, rise);
     }
     context.light.stale = true;
   }
 
-  /** Deciduous leaves fall when fewer than half are held; evergreens drop the oldest in mid-autumn. */
+  /**
+   * Deciduous leaves fall when fewer than half are held; evergreens drop the oldest in mid-autumn.
+   */
   private static boolean falls(YearContext context, int month) {
-    return month == MONTHS || month > LATE_SUMMER + 1 && context.leafOn[month - 1] < 0.5
+    return month == MONTHS
+        || month > LATE_SUMMER + 1 && context.leafOn[month - 1] < 0.5
         || context.parameters.species().evergreen() && month == LATE_SUMMER + 2;
   }
 
   /** A pool below nothing would balance the account by a debt that no tree can have. */
   private static void refuseDebt(YearContext context) {
     Pools pools = context.state.pools;
-    double least = Math.min(Math.min(pools.reserveKgC, pools.growthBudgetKgC), Math.min(pools.fineRootKgC, pools.coarseRootKgC));
+    double least =
+        Math.min(
+            Math.min(pools.reserveKgC, pools.growthBudgetKgC),
+            Math.min(pools.fineRootKgC, pools.coarseRootKgC));
     if (!(least >= 0 || least >= -CarbonLedger.TOLERANCE * (1 + context.state.totalKgC()))) {
-      throw new IllegalStateException("year " + context.state.year + ": a carbon pool has fallen to " + least + " kg C");
+      throw new IllegalStateException(
+          "year " + context.state.year + ": a carbon pool has fallen to " + least + " kg C");
     }
   }
 

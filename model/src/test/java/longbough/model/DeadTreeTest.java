@@ -26,21 +26,33 @@ import longbough.model.state.TreeState;
 import org.junit.jupiter.api.Test;
 
 /**
- * Nothing happens to a tree after its death: the cycle is not run for it, and within the year of its death the
- * processes that come after leave it as it is.
+ * Nothing happens to a tree after its death: the cycle is not run for it, and within the year of
+ * its death the processes that come after leave it as it is.
  */
 class DeadTreeTest {
   private static final List<Process> LEAVE_THE_DEAD_ALONE =
       List.of(
-          new WoundClosure(), new Compartmentalization(), new TrunkSections(), new TrunkStrength(), new WindLoading(),
-          new TrunkResistance(), new LimbResistance(), new FailureProbability(), new WindFailure(), new Survival());
+          new WoundClosure(),
+          new Compartmentalization(),
+          new TrunkSections(),
+          new TrunkStrength(),
+          new WindLoading(),
+          new TrunkResistance(),
+          new LimbResistance(),
+          new FailureProbability(),
+          new WindFailure(),
+          new Survival());
 
   @Test
   void aTreeThatTheWindFelledDiesOfNothingElse() {
     SimulationInput input =
-        PlayedTrees.input("tilia-cordata", 0.4, 0.8, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 5, 1);
+        PlayedTrees.input(
+            "tilia-cordata", 0.4, 0.8, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 5, 1);
     TreeState state =
-        new Simulation(input).run(Regimes.HARSH, 0, new Detail(false, Set.of(5))).snapshots().get(5);
+        new Simulation(input)
+            .run(Regimes.HARSH, 0, new Detail(false, Set.of(5)))
+            .snapshots()
+            .get(5);
     state.vitality.alive = false;
     state.vitality.cause = CauseOfDeath.UPROOTED;
     state.vitality.deathYear = 4;
@@ -48,7 +60,8 @@ class DeadTreeTest {
     TreeState before = new TreeState();
     before.copyFrom(state);
     for (Process process : LEAVE_THE_DEAD_ALONE) {
-      YearContext context = new YearContext(state, new CarbonLedger(), new EventLog(true), new RandomStream());
+      YearContext context =
+          new YearContext(state, new CarbonLedger(), new EventLog(true), new RandomStream());
       context.parameters = PlayedTrees.parameters("tilia-cordata");
       context.site.gustMs = 90;
       context.worstWater = 0;
@@ -62,10 +75,14 @@ class DeadTreeTest {
   void nothingChangesAfterDeath() {
     int dead = 0;
     SimulationInput input =
-        PlayedTrees.input("picea-abies", 0.3, 0.2, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 25, 6);
+        PlayedTrees.input(
+            "picea-abies", 0.3, 0.2, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 25, 6);
     Simulation simulation = new Simulation(input);
     for (int member = 0; member < input.members(); member++) {
-      Set<Integer> years = java.util.stream.IntStream.rangeClosed(0, 25).boxed().collect(java.util.stream.Collectors.toSet());
+      Set<Integer> years =
+          java.util.stream.IntStream.rangeClosed(0, 25)
+              .boxed()
+              .collect(java.util.stream.Collectors.toSet());
       History history = simulation.run(Regimes.HARSH, member, new Detail(true, years));
       if (history.deathYear() < 25) {
         dead++;
@@ -75,7 +92,8 @@ class DeadTreeTest {
           assertThat(PlainData.differences(last, history.snapshots().get(year))).isEmpty();
           assertThat(history.value(YearColumn.LEAF_AREA_M2, year)).isZero();
           assertThat(history.value(YearColumn.ALIVE, year)).isZero();
-          assertThat(history.value(YearColumn.DBH_CM, year)).isEqualTo(history.value(YearColumn.DBH_CM, last.year));
+          assertThat(history.value(YearColumn.DBH_CM, year))
+              .isEqualTo(history.value(YearColumn.DBH_CM, last.year));
         }
         assertThat(history.events()).allMatch(event -> event.year() <= history.deathYear());
         assertThat(history.visits()).allMatch(visit -> visit.year() <= history.deathYear());

@@ -13,11 +13,13 @@ import longbough.model.pruning.Regime;
 import org.junit.jupiter.api.Test;
 
 class EnsembleTest {
-  private static final List<Regime> REGIMES = List.of(Regimes.NONE, Regimes.HARSH, Regimes.random(3));
+  private static final List<Regime> REGIMES =
+      List.of(Regimes.NONE, Regimes.HARSH, Regimes.random(3));
   private static final SimulationInput INPUT =
       PlayedTrees.input("quercus-robur", 0.3, 0.7, PlayedTrees.MARITIME, REGIMES, 10, 8);
 
-  private static List<History[]> play(SimulationInput input, int workers, AtomicInteger done) throws InterruptedException {
+  private static List<History[]> play(SimulationInput input, int workers, AtomicInteger done)
+      throws InterruptedException {
     ExecutorService executor = Executors.newFixedThreadPool(workers);
     try {
       return new Ensemble(input).run(executor, workers, count -> done.incrementAndGet());
@@ -45,7 +47,8 @@ class EnsembleTest {
   void futuresDifferAndRegimesShareThem() throws InterruptedException {
     List<History[]> all = play(INPUT, 1, new AtomicInteger());
     History[] none = all.get(0);
-    assertThat(none[0].value(YearColumn.GPP_KG_C, 1)).isNotEqualTo(none[1].value(YearColumn.GPP_KG_C, 1));
+    assertThat(none[0].value(YearColumn.GPP_KG_C, 1))
+        .isNotEqualTo(none[1].value(YearColumn.GPP_KG_C, 1));
     for (int member = 0; member < INPUT.members(); member++) {
       assertThat(all.get(1)[member].value(YearColumn.GPP_KG_C, 1))
           .as("before the first cut a regime changes nothing")
@@ -56,7 +59,8 @@ class EnsembleTest {
   @Test
   void anotherRegimeChangesNobodyElsesFutures() throws InterruptedException {
     SimulationInput alone =
-        PlayedTrees.input("quercus-robur", 0.3, 0.7, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 10, 8);
+        PlayedTrees.input(
+            "quercus-robur", 0.3, 0.7, PlayedTrees.MARITIME, List.of(Regimes.HARSH), 10, 8);
     List<History[]> all = play(INPUT, 2, new AtomicInteger());
     History[] single = play(alone, 1, new AtomicInteger()).get(0);
     for (int member = 0; member < INPUT.members(); member++) {
@@ -68,9 +72,16 @@ class EnsembleTest {
   void whatTheListenerThrowsEndsTheRun() {
     ExecutorService executor = Executors.newFixedThreadPool(2);
     try {
-      assertThatThrownBy(() -> new Ensemble(INPUT).run(executor, 2, count -> {
-        throw new IllegalStateException("stop");
-      })).hasMessage("stop");
+      assertThatThrownBy(
+              () ->
+                  new Ensemble(INPUT)
+                      .run(
+                          executor,
+                          2,
+                          count -> {
+                            throw new IllegalStateException("stop");
+                          }))
+          .hasMessage("stop");
     } finally {
       executor.shutdown();
     }

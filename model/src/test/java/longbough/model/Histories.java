@@ -23,7 +23,9 @@ final class Histories {
     assertThat(one.deathYear()).isEqualTo(two.deathYear());
     assertThat(one.cause()).isEqualTo(two.cause());
     assertThat(one.wounds()).containsExactlyElementsOf(two.wounds());
-    assertThat(one.visits()).usingElementComparator(Histories::compare).containsExactlyElementsOf(two.visits());
+    assertThat(one.visits())
+        .usingElementComparator(Histories::compare)
+        .containsExactlyElementsOf(two.visits());
   }
 
   private static int compare(VisitRow one, VisitRow two) {
@@ -33,7 +35,16 @@ final class Histories {
 
   private static VisitRow plain(VisitRow row) {
     return new VisitRow(
-        row.year(), row.season(), row.operation(), row.foliageRemovedFraction(), row.cuts(), row.largestCutM(),
-        row.woundM2(), row.crewHours(), row.cost(), null, row.warnings());
+        row.year(),
+        row.season(),
+        row.operation(),
+        row.foliageRemovedFraction(),
+        row.cuts(),
+        row.largestCutM(),
+        row.woundM2(),
+        row.crewHours(),
+        row.cost(),
+        null,
+        row.warnings());
   }
 }

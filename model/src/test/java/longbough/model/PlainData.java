@@ -8,45 +8,54 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.BiConsumer;
 
-/** Copies, compares and walks plain objects field by field, so that no new field is forgotten by a test. */
+/**
+ * Copies, compares and walks plain objects field by field, so that no new field is forgotten by a
+ * test.
+ */
 final class PlainData {
 
   private PlainData() {}
 
-  /** Writes every field of one object into another of its class, arrays and parts of ours included. */
+  /**
+   * Writes every field of one object into another of its class, arrays and parts of ours included.
+   */
   static void copy(Object from, Object to) {
-    each(from.getClass(), field -> {
-      Object value = field.get(from);
-      if (value != null && field.getType().isArray()) {
-        Object target = field.get(to);
-        int length = Array.getLength(value);
-        if (Array.getLength(target) != length) {
-          target = Array.newInstance(field.getType().getComponentType(), length);
-          field.set(to, target);
-        }
-        System.arraycopy(value, 0, target, 0, length);
-      } else if (part(field)) {
-        copy(value, field.get(to));
-      } else if (!Modifier.isFinal(field.getModifiers())) {
-        field.set(to, value);
-      }
-    });
+    each(
+        from.getClass(),
+        field -> {
+          Object value = field.get(from);
+          if (value != null && field.getType().isArray()) {
+            Object target = field.get(to);
+            int length = Array.getLength(value);
+            if (Array.getLength(target) != length) {
+              target = Array.newInstance(field.getType().getComponentType(), length);
+              field.set(to, target);
+            }
+            System.arraycopy(value, 0, target, 0, length);
+          } else if (part(field)) {
+            copy(value, field.get(to));
+          } else if (!Modifier.isFinal(field.getModifiers())) {
+            field.set(to, value);
+          }
+        });
   }
 
   /** Gives every number, flag and named value of an object one that it does not start with. */
   static void fill(Object object, Random random) {
-    each(object.getClass(), field -> {
-      Object value = field.get(object);
-      if (field.getType().isArray()) {
-        for (int i = 0; i < Array.getLength(value); i++) {
-          Array.set(value, i, other(Array.get(value, i), random));
-        }
-      } else if (part(field)) {
-        fill(value, random);
-      } else if (!Modifier.isFinal(field.getModifiers())) {
-        field.set(object, other(value, random));
-      }
-    });
+    each(
+        object.getClass(),
+        field -> {
+          Object value = field.get(object);
+          if (field.getType().isArray()) {
+            for (int i = 0; i < Array.getLength(value); i++) {
+              Array.set(value, i, other(Array.get(value, i), random));
+            }
+          } else if (part(field)) {
+            fill(value, random);
+          } else if (!Modifier.isFinal(field.getModifiers())) {
+            field.set(object, other(value, random));
+          }
+        });
   }
 
   private static Object other(Object value, Random random) {
@@ -71,70 +80,82 @@ final class PlainData {
     List<String> found = new ArrayList<>();
     walk("", one, (name, value) -> left.add(value));
     int[] at = {0};
-    walk("", two, (name, value) -> {
-      if (at[0] >= left.size() || !left.get(at[0]++).equals(value)) {
-        found.add(name);
-      }
-    });
+    walk(
+        "",
+        two,
+        (name, value) -> {
+          if (at[0] >= left.size() || !left.get(at[0]++).equals(value)) {
+            found.add(name);
+          }
+        });
     return found;
   }
 
   /** Whether two objects agree to the bit; quick, since arrays are compared whole. */
   static boolean same(Object one, Object two) {
     boolean[] same = {true};
-    each(one.getClass(), field -> {
-      Object a = field.get(one);
-      Object b = field.get(two);
-      if (part(field)) {
-        same[0] &= same(a, b);
-      } else {
-        same[0] &= java.util.Arrays.deepEquals(new Object[] {a}, new Object[] {b});
-      }
-    });
+    each(
+        one.getClass(),
+        field -> {
+          Object a = field.get(one);
+          Object b = field.get(two);
+          if (part(field)) {
+            same[0] &= same(a, b);
+          } else {
+            same[0] &= java.util.Arrays.deepEquals(new Object[] {a}, new Object[] {b});
+          }
+        });
     return same[0];
   }
 
   /** Whether every number is finite; quick, so that names are looked up only where one is not. */
   static boolean finite(Object object) {
     boolean[] finite = {true};
-    each(object.getClass(), field -> {
-      Object value = field.get(object);
-      if (part(field)) {
-        finite[0] &= finite(value);
-      } else if (value instanceof double[] numbers) {
-        for (double number : numbers) {
-          finite[0] &= Double.isFinite(number);
-        }
-      } else if (value instanceof Double number) {
-        finite[0] &= Double.isFinite(number);
-      }
-    });
+    each(
+        object.getClass(),
+        field -> {
+          Object value = field.get(object);
+          if (part(field)) {
+            finite[0] &= finite(value);
+          } else if (value instanceof double[] numbers) {
+            for (double number : numbers) {
+              finite[0] &= Double.isFinite(number);
+            }
+          } else if (value instanceof Double number) {
+            finite[0] &= Double.isFinite(number);
+          }
+        });
     return finite[0];
   }
 
   /** Tells every value with its name. */
   static void walk(String prefix, Object object, BiConsumer<String, Object> visitor) {
-    each(object.getClass(), field -> {
-      Object value = field.get(object);
-      String name = prefix + field.getName();
-      if (value == null) {
-        return;
-      }
-      if (field.getType().isArray()) {
-        for (int i = 0; i < Array.getLength(value); i++) {
-          visitor.accept(name + "[" + i + "]", Array.get(value, i));
-        }
-      } else if (part(field)) {
-        walk(name + ".", value, visitor);
-      } else {
-        visitor.accept(name, value);
-      }
-    });
+    each(
+        object.getClass(),
+        field -> {
+          Object value = field.get(object);
+          String name = prefix + field.getName();
+          if (value == null) {
+            return;
+          }
+          if (field.getType().isArray()) {
+            for (int i = 0; i < Array.getLength(value); i++) {
+              visitor.accept(name + "[" + i + "]", Array.get(value, i));
+            }
+          } else if (part(field)) {
+            walk(name + ".", value, visitor);
+          } else {
+            visitor.accept(name, value);
+          }
+        });
   }
 
   private static boolean part(Field field) {
     Class<?> type = field.getType();
-    return !type.isPrimitive() && !type.isEnum() && !type.isRecord() && !type.isArray()
+    return !type.isPrimitive()
+        && !type.isEnum()
+        && !type.isRecord()
+        && !type.isArray()
         && type.getName().startsWith("longbough.model.");
   }
 

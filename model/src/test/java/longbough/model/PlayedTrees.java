@@ -16,34 +16,51 @@ import longbough.shared.source.ParameterTable;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
 
-/** Inputs for tests that play trees: three climates, mean trees of any species, and an ordinary site. */
+/**
+ * Inputs for tests that play trees: three climates, mean trees of any species, and an ordinary
+ * site.
+ */
 public final class PlayedTrees {
   /** An ordinary open site. */
   public static final Site OPEN = new Site(0.9, 150, 0.8, 1);
 
-  /** Seattle: typical meteorological year of the US Department of Energy; rain and gusts made up. */
+  /**
+   * Seattle: typical meteorological year of the US Department of Energy; rain and gusts made up.
+   */
   public static final Climate MARITIME =
       new Climate(
-          "maritime", 47.5,
+          "maritime",
+          47.5,
           new double[] {4.5, 5.8, 8.3, 10.9, 13.0, 15.6, 17.7, 18.8, 15.1, 11.4, 8.1, 5.4},
           new double[] {140, 100, 95, 65, 45, 40, 20, 25, 45, 85, 150, 160},
           new double[] {3.7, 6.5, 10.2, 15.6, 19.7, 21.3, 22.4, 18.2, 13.2, 8.2, 4.2, 3.2},
-          29, 34, "test");
+          29,
+          34,
+          "test");
 
   /** Chicago: the same source; rain and gusts made up. */
   public static final Climate CONTINENTAL =
       new Climate(
-          "continental", 41.8,
+          "continental",
+          41.8,
           new double[] {-4.7, -2.5, 3.8, 10.0, 15.3, 21.1, 24.1, 21.8, 18.1, 11.0, 4.7, -3.7},
           new double[] {50, 45, 65, 90, 95, 100, 95, 100, 85, 80, 75, 60},
           new double[] {6.4, 9.0, 12.4, 15.8, 21.5, 22.7, 22.2, 18.6, 15.1, 10.6, 6.5, 5.4},
-          32, 37, "test");
+          32,
+          37,
+          "test");
 
   /** The maritime climate with its months turned round for the southern half of the earth. */
   public static final Climate SOUTHERN =
       new Climate(
-          "southern", -47.5, halfTurned(MARITIME.temperatureC()), halfTurned(MARITIME.rainMm()),
-          halfTurned(MARITIME.radiationMjM2Day()), 29, 34, "test");
+          "southern",
+          -47.5,
+          halfTurned(MARITIME.temperatureC()),
+          halfTurned(MARITIME.rainMm()),
+          halfTurned(MARITIME.radiationMjM2Day()),
+          29,
+          34,
+          "test");
 
   private PlayedTrees() {}
 
@@ -60,35 +77,75 @@ public final class PlayedTrees {
     double height = Allometry.heightM(s, dbhM);
     double spread = Allometry.crownDiameterM(s, dbhM);
     return new MeasuredTree(
-        dbhM, height, height * (1 - s.crownRatioOpen()), new double[] {spread, spread, spread, spread}, condition,
-        List.of(), List.of(), 0, List.of());
+        dbhM,
+        height,
+        height * (1 - s.crownRatioOpen()),
+        new double[] {spread, spread, spread, spread},
+        condition,
+        List.of(),
+        List.of(),
+        0,
+        List.of());
   }
 
-  /** The same tree with a cavity, a closed column, old wounds, a lopsided crown and part of its roots lost. */
+  /**
+   * The same tree with a cavity, a closed column, old wounds, a lopsided crown and part of its
+   * roots lost.
+   */
   public static MeasuredTree worn(MeasuredTree tree) {
     double[] spread = tree.spreadM().clone();
     spread[1] *= 1.3;
     spread[2] *= 0.6;
     double dbh = tree.dbhM();
     return new MeasuredTree(
-        dbh, tree.heightM(), tree.crownBaseM(), spread, tree.condition(),
-        List.of(new KnownCavity(1.5, 1, 0.25 * dbh, 120, 0), new KnownCavity(0.8, 0.6, 0.3 * dbh, 300, 0.2 * dbh)),
-        List.of(new OldWound(2, 0.2 * dbh, 5, 45, 0.1 * dbh), new OldWound(1.2, 0.3 * dbh, Double.NaN, 200, Double.NaN)),
-        0.3, tree.limbs());
+        dbh,
+        tree.heightM(),
+        tree.crownBaseM(),
+        spread,
+        tree.condition(),
+        List.of(
+            new KnownCavity(1.5, 1, 0.25 * dbh, 120, 0),
+            new KnownCavity(0.8, 0.6, 0.3 * dbh, 300, 0.2 * dbh)),
+        List.of(
+            new OldWound(2, 0.2 * dbh, 5, 45, 0.1 * dbh),
+            new OldWound(1.2, 0.3 * dbh, Double.NaN, 200, Double.NaN)),
+        0.3,
+        tree.limbs());
   }
 
   public static SimulationInput input(
-      String species, double dbhM, double condition, Climate climate, List<Regime> regimes, int years, int members) {
+      String species,
+      double dbhM,
+      double condition,
+      Climate climate,
+      List<Regime> regimes,
+      int years,
+      int members) {
     SpeciesTraits traits = SpeciesLibrary.load().get(species);
     MeasuredTree tree = tree(parameters(species).species(), dbhM, condition);
     return input(traits, tree, climate, regimes, years, members);
   }
 
   public static SimulationInput input(
-      SpeciesTraits traits, MeasuredTree tree, Climate climate, List<Regime> regimes, int years, int members) {
+      SpeciesTraits traits,
+      MeasuredTree tree,
+      Climate climate,
+      List<Regime> regimes,
+      int years,
+      int members) {
     return new SimulationInput(
-        "test", traits, table(traits.id()), tree, OPEN, climate, regimes, years, members, 20260101,
-        new Crew(80, "EUR", 0.03), List.of());
+        "test",
+        traits,
+        table(traits.id()),
+        tree,
+        OPEN,
+        climate,
+        regimes,
+        years,
+        members,
+        20260101,
+        new Crew(80, "EUR", 0.03),
+        List.of());
   }
 
   private static double[] halfTurned(double[] months) {

@@ -33,13 +33,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What every process must keep, watched on played trees at the very moment at which the yearly cycle runs it:
- * same input, same output to the bit (from a used and from a new instance); numbers stay finite; only owned
- * parts of the state change; the change of carbon is what was booked; sources are on file.
+ * What every process must keep, watched on played trees at the very moment at which the yearly
+ * cycle runs it: same input, same output to the bit (from a used and from a new instance); numbers
+ * stay finite; only owned parts of the state change; the change of carbon is what was booked;
+ * sources are on file.
  *
- * <p>A dead tree: the cycle is never run for one. Within a year only wind (second last) and survival (last) can
- * kill, so that survival alone can meet a tree that died before it; the processes of wounds, decay and
- * strength leave the dead alone besides.
+ * <p>A dead tree: the cycle is never run for one. Within a year only wind (second last) and
+ * survival (last) can kill, so that survival alone can meet a tree that died before it; the
+ * processes of wounds, decay and strength leave the dead alone besides.
  */
 class ProcessContractTest {
   /** Rounding of a sum of some thousand numbers, relative to the tree's carbon. */
@@ -59,20 +60,28 @@ class ProcessContractTest {
     "quercus-robur, 0.50, 0.5, SOUTHERN, 7", "quercus-ilex, 0.25, 0.9, MARITIME, 11",
     "betula-pendula, 0.12, 0.3, CONTINENTAL, 5"
   })
-  void everyProcessKeepsTheContract(String species, double dbhM, double condition, String where, String how) {
-    climate = where.equals("MARITIME") ? PlayedTrees.MARITIME
-        : where.equals("SOUTHERN") ? PlayedTrees.SOUTHERN : PlayedTrees.CONTINENTAL;
+  void everyProcessKeepsTheContract(
+      String species, double dbhM, double condition, String where, String how) {
+    climate =
+        where.equals("MARITIME")
+            ? PlayedTrees.MARITIME
+            : where.equals("SOUTHERN") ? PlayedTrees.SOUTHERN : PlayedTrees.CONTINENTAL;
     Regime regime = how.equals("HARSH") ? Regimes.HARSH : Regimes.random(Long.parseLong(how));
     SimulationInput input =
         PlayedTrees.input(
             SpeciesLibrary.load().get(species),
-            PlayedTrees.worn(PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition)),
-            climate, List.of(regime), YEARS, 1);
+            PlayedTrees.worn(
+                PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition)),
+            climate,
+            List.of(regime),
+            YEARS,
+            1);
     Set<Process> all = Set.of();
     int played = 0;
     for (int member = 0; played < YEARS && member < MOST_MEMBERS; member++) {
       YearlyCycle cycle =
-          new YearlyCycle(climate, PlayedTrees.OPEN, new PruningCrew(80).begin(regime, new History(YEARS)));
+          new YearlyCycle(
+              climate, PlayedTrees.OPEN, new PruningCrew(80).begin(regime, new History(YEARS)));
       all = WatchedCycle.watch(cycle, this::check);
       played += play(cycle, context(input, species), input.seed(), member);
     }
@@ -95,15 +104,23 @@ class ProcessContractTest {
   }
 
   private void owned(Set<Process> all) {
-    written.forEach((name, parts) -> {
-      Process process = all.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
-      assertThat(process.owns()).as(name + " writes; the table of ownership is\n" + ownership(all)).containsAll(parts);
-    });
+    written.forEach(
+        (name, parts) -> {
+          Process process =
+              all.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+          assertThat(process.owns())
+              .as(name + " writes; the table of ownership is\n" + ownership(all))
+              .containsAll(parts);
+        });
   }
 
   private static YearContext context(SimulationInput input, String species) {
     YearContext context =
-        new YearContext(new Simulation(input).startingTree(), new CarbonLedger(), new EventLog(true), new RandomStream());
+        new YearContext(
+            new Simulation(input).startingTree(),
+            new CarbonLedger(),
+            new EventLog(true),
+            new RandomStream());
     context.parameters = PlayedTrees.parameters(species);
     return context;
   }
@@ -131,7 +148,9 @@ class ProcessContractTest {
     ledger(when, before, context);
     if (!PlainData.same(before.state, context.state)) {
       Set<StatePart> parts = StateParts.changed(before.state, context.state);
-      written.computeIfAbsent(process.name(), name -> EnumSet.noneOf(StatePart.class)).addAll(parts);
+      written
+          .computeIfAbsent(process.name(), name -> EnumSet.noneOf(StatePart.class))
+          .addAll(parts);
       Set<StatePart> foreign = EnumSet.copyOf(parts);
       foreign.removeAll(process.owns());
       assertThat(StateParts.changedFields(before.state, context.state, foreign))
@@ -154,12 +173,18 @@ class ProcessContractTest {
       assertThat(booked).as(when + ": " + flow).isNotNegative();
       expected += flow.sign() * booked;
     }
-    assertThat(Math.abs(after.state.totalKgC() - expected)).as(when + ": carbon").isLessThanOrEqualTo(CLOSES * total);
+    assertThat(Math.abs(after.state.totalKgC() - expected))
+        .as(when + ": carbon")
+        .isLessThanOrEqualTo(CLOSES * total);
   }
 
   private static YearContext copy(YearContext from) {
     YearContext to =
-        new YearContext(new TreeState(), new CarbonLedger(), new EventLog(from.events.on()), new RandomStream());
+        new YearContext(
+            new TreeState(),
+            new CarbonLedger(),
+            new EventLog(from.events.on()),
+            new RandomStream());
     PlainData.copy(from, to);
     from.events.events().forEach(to.events::add);
     return to;
@@ -171,7 +196,8 @@ class ProcessContractTest {
         Object[] given = new Object[constructor.getParameterCount()];
         for (int i = 0; i < given.length; i++) {
           Class<?> wanted = constructor.getParameterTypes()[i];
-          given[i] = wanted == Site.class ? PlayedTrees.OPEN : wanted == Climate.class ? climate : null;
+          given[i] =
+              wanted == Site.class ? PlayedTrees.OPEN : wanted == Climate.class ? climate : null;
         }
         return (Process) constructor.newInstance(given);
       }
@@ -183,23 +209,26 @@ class ProcessContractTest {
 
   private static Set<String> onClasspath() {
     return new ClassFileImporter()
-        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-        .importPackages("longbough.model")
-        .stream()
-        .filter(type -> type.isAssignableTo(Process.class) && !type.isInterface())
-        .map(JavaClass::getSimpleName)
-        .collect(Collectors.toCollection(TreeSet::new));
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("longbough.model")
+            .stream()
+            .filter(type -> type.isAssignableTo(Process.class) && !type.isInterface())
+            .map(JavaClass::getSimpleName)
+            .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static Set<String> classes(Set<Process> all) {
-    return all.stream().map(p -> p.getClass().getSimpleName()).collect(Collectors.toCollection(TreeSet::new));
+    return all.stream()
+        .map(p -> p.getClass().getSimpleName())
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** Who owns what, part by part. */
   private static String ownership(Set<Process> all) {
     StringBuilder table = new StringBuilder();
     for (StatePart part : StatePart.values()) {
-      List<String> owners = all.stream().filter(p -> p.owns().contains(part)).map(Process::name).sorted().toList();
+      List<String> owners =
+          all.stream().filter(p -> p.owns().contains(part)).map(Process::name).sorted().toList();
       table.append(part).append(": ").append(String.join(", ", owners)).append('\n');
     }
     return table.toString();
@@ -207,24 +236,37 @@ class ProcessContractTest {
 
   @Test
   void everyPartOfTheStateHasAnOwnerAndEveryFieldAPart() {
-    Set<Process> all = WatchedCycle.watch(new YearlyCycle(PlayedTrees.MARITIME, PlayedTrees.OPEN, context -> false), Process::run);
+    Set<Process> all =
+        WatchedCycle.watch(
+            new YearlyCycle(PlayedTrees.MARITIME, PlayedTrees.OPEN, context -> false),
+            Process::run);
     for (StatePart part : StatePart.values()) {
-      assertThat(all).as(part + "\n" + ownership(all)).anyMatch(process -> process.owns().contains(part));
+      assertThat(all)
+          .as(part + "\n" + ownership(all))
+          .anyMatch(process -> process.owns().contains(part));
     }
-    PlainData.walk("", new TreeState(), (name, value) -> {
-      if (!name.equals("year") && !name.startsWith("frame.")) {
-        assertThat(StateParts.of(name)).as(name).isNotNull();
-      }
-    });
+    PlainData.walk(
+        "",
+        new TreeState(),
+        (name, value) -> {
+          if (!name.equals("year") && !name.startsWith("frame.")) {
+            assertThat(StateParts.of(name)).as(name).isNotNull();
+          }
+        });
   }
 
   @Test
   void everyProcessHasAPlainNameAndSourcesOnFile() {
-    Set<Process> all = WatchedCycle.watch(new YearlyCycle(PlayedTrees.MARITIME, PlayedTrees.OPEN, context -> false), Process::run);
+    Set<Process> all =
+        WatchedCycle.watch(
+            new YearlyCycle(PlayedTrees.MARITIME, PlayedTrees.OPEN, context -> false),
+            Process::run);
     Set<String> names = new TreeSet<>();
     for (Process process : all) {
       assertThat(process.name()).matches("[a-z ]+");
-      assertThat(names.add(process.name())).as("one random stream a process: " + process.name()).isTrue();
+      assertThat(names.add(process.name()))
+          .as("one random stream a process: " + process.name())
+          .isTrue();
       assertThat(process.sources()).as(process.name()).allMatch(Bibliography.load()::has);
     }
   }
@@ -236,6 +278,7 @@ class ProcessContractTest {
     assertThat(StateParts.changed(one, two)).isEmpty();
     two.limbs.leafKgC[4] = -0.0;
     two.pools.reserveKgC = Double.MIN_VALUE;
-    assertThat(StateParts.changed(one, two)).containsExactlyInAnyOrder(StatePart.FOLIAGE, StatePart.RESERVE);
+    assertThat(StateParts.changed(one, two))
+        .containsExactlyInAnyOrder(StatePart.FOLIAGE, StatePart.RESERVE);
   }
 }

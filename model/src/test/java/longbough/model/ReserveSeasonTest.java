@@ -26,12 +26,16 @@ class ReserveSeasonTest {
   private int played;
 
   /**
-   * Lowest in early summer; yearly swing over yearly biomass gain 0.59 (0.2-1.0): Wang X. et al. 2025. Forests
-   * 16(4):619, read. Late over early season 1.1 to 1.8 by organ: own summary of Ramirez et al. 2024. Front. Plant Sci.
-   * 15:1375958.
+   * Lowest in early summer; yearly swing over yearly biomass gain 0.59 (0.2-1.0): Wang X. et al.
+   * 2025. Forests 16(4):619, read. Late over early season 1.1 to 1.8 by organ: own summary of
+   * Ramirez et al. 2024. Front. Plant Sci. 15:1375958.
    */
   @ParameterizedTest
-  @CsvSource({"tilia-cordata, maritime", "quercus-robur, continental", "acer-platanoides, maritime"})
+  @CsvSource({
+    "tilia-cordata, maritime",
+    "quercus-robur, continental",
+    "acer-platanoides, maritime"
+  })
   void isDrawnDownBySpringAndFilledByAutumn(String species, String place) {
     Climate climate = place.equals("maritime") ? PlayedTrees.MARITIME : PlayedTrees.CONTINENTAL;
     for (int member = 0; member < MEMBERS; member++) {
@@ -48,7 +52,9 @@ class ReserveSeasonTest {
     assertThat(highest + 1).as("month of the most, " + species).isBetween(8, 11);
     double early = (monthKgC[4] + monthKgC[5]) / 2;
     double late = (monthKgC[8] + monthKgC[9]) / 2;
-    assertThat(late / early).as("September and October over May and June, " + species).isBetween(1.05, 2.2);
+    assertThat(late / early)
+        .as("September and October over May and June, " + species)
+        .isBetween(1.05, 2.2);
     double swing = (monthKgC[highest] - monthKgC[lowest]) / builtKgC;
     assertThat(swing).as("swing over what is built in a year, " + species).isBetween(0.1, 1.0);
   }
@@ -61,13 +67,16 @@ class ReserveSeasonTest {
     YearContext context = new YearContext(state, ledger, new EventLog(false), new RandomStream());
     context.parameters = PlayedTrees.parameters(species);
     TreeReconstruction.startReserve(state, context.parameters);
-    YearlyCycle cycle = new YearlyCycle(climate, input.site(), new PruningCrew(80).begin(none, new History(YEARS)));
-    WatchedCycle.watch(cycle, (process, now) -> {
-      process.run(now);
-      if (process.name().equals("reserve balance") && now.state.year > SETTLING_YEARS) {
-        monthKgC[now.month - 1] += now.state.pools.reserveKgC;
-      }
-    });
+    YearlyCycle cycle =
+        new YearlyCycle(climate, input.site(), new PruningCrew(80).begin(none, new History(YEARS)));
+    WatchedCycle.watch(
+        cycle,
+        (process, now) -> {
+          process.run(now);
+          if (process.name().equals("reserve balance") && now.state.year > SETTLING_YEARS) {
+            monthKgC[now.month - 1] += now.state.pools.reserveKgC;
+          }
+        });
     cycle.measure(context);
     for (int year = 1; year <= YEARS && state.vitality.alive; year++) {
       state.year = year;

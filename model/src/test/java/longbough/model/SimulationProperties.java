@@ -29,19 +29,26 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 /**
- * What must hold in every future of every tree under any mixture of operations. That carbon closes each year is
- * seen to by the ledger, which refuses the year otherwise.
+ * What must hold in every future of every tree under any mixture of operations. That carbon closes
+ * each year is seen to by the ledger, which refuses the year otherwise.
  */
 class SimulationProperties {
   private static final int YEARS = 12;
   private static final double ROUNDING = 1e-9;
 
-  record Case(String species, double dbhM, double condition, Climate climate, long regime, int member) {
+  record Case(
+      String species, double dbhM, double condition, Climate climate, long regime, int member) {
     SimulationInput input() {
-      MeasuredTree sound = PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition);
+      MeasuredTree sound =
+          PlayedTrees.tree(PlayedTrees.parameters(species).species(), dbhM, condition);
       MeasuredTree tree = member % 2 == 0 ? sound : PlayedTrees.worn(sound);
       return PlayedTrees.input(
-          SpeciesLibrary.load().get(species), tree, climate, List.of(Regimes.random(regime)), YEARS, 4);
+          SpeciesLibrary.load().get(species),
+          tree,
+          climate,
+          List.of(Regimes.random(regime)),
+          YEARS,
+          4);
     }
   }
 
@@ -66,15 +73,18 @@ class SimulationProperties {
   @Property(tries = 250, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
   void everyYearIsPossible(@ForAll("cases") Case one) {
     History history = play(one);
-    history.snapshots().forEach((year, state) -> {
-      String when = "year " + year;
-      pools(when, state);
-      limbs(when, state);
-      sprouts(when, state);
-      wounds(when, state);
-      sections(when, state);
-      assertThat(StateParts.notFinite(state)).as(when).isEmpty();
-    });
+    history
+        .snapshots()
+        .forEach(
+            (year, state) -> {
+              String when = "year " + year;
+              pools(when, state);
+              limbs(when, state);
+              sprouts(when, state);
+              wounds(when, state);
+              sections(when, state);
+              assertThat(StateParts.notFinite(state)).as(when).isEmpty();
+            });
     rows(history);
     closedWoundsStayClosed(history);
     trunkNeverThins(history);
@@ -86,25 +96,46 @@ class SimulationProperties {
         double value = history.value(column, year);
         holds(Double.isFinite(value) && value >= 0, column + " is " + value, year);
       }
-      for (YearColumn share : List.of(
-          YearColumn.RESERVE_FRACTION, YearColumn.STRENGTH_LOSS_FRACTION, YearColumn.WALL_RATIO,
-          YearColumn.DECAY_AREA_FRACTION, YearColumn.FAILURE_PROBABILITY, YearColumn.LIVE_CROWN_RATIO,
-          YearColumn.ALIVE)) {
+      for (YearColumn share :
+          List.of(
+              YearColumn.RESERVE_FRACTION,
+              YearColumn.STRENGTH_LOSS_FRACTION,
+              YearColumn.WALL_RATIO,
+              YearColumn.DECAY_AREA_FRACTION,
+              YearColumn.FAILURE_PROBABILITY,
+              YearColumn.LIVE_CROWN_RATIO,
+              YearColumn.ALIVE)) {
         holds(history.value(share, year) <= 1, share + " is " + history.value(share, year), year);
       }
       holds(
-          year == 0 || history.value(YearColumn.ALIVE, year) <= history.value(YearColumn.ALIVE, year - 1),
-          "a dead tree came to life", year);
+          year == 0
+              || history.value(YearColumn.ALIVE, year) <= history.value(YearColumn.ALIVE, year - 1),
+          "a dead tree came to life",
+          year);
     }
-    history.visits().forEach(visit ->
-        holds(visit.foliageRemovedFraction() >= 0 && visit.foliageRemovedFraction() <= 1, "share removed", visit.year()));
+    history
+        .visits()
+        .forEach(
+            visit ->
+                holds(
+                    visit.foliageRemovedFraction() >= 0 && visit.foliageRemovedFraction() <= 1,
+                    "share removed",
+                    visit.year()));
   }
 
   private static void pools(String when, TreeState state) {
     Pools p = state.pools;
     double[] all = {
-      p.trunkSapwoodKgC, p.trunkHeartwoodKgC, p.coarseRootKgC, p.fineRootKgC, p.reserveKgC, p.reserveCeilingKgC,
-      p.reserveFloorKgC, p.compensation, p.recentDose, state.roots.plateLost
+      p.trunkSapwoodKgC,
+      p.trunkHeartwoodKgC,
+      p.coarseRootKgC,
+      p.fineRootKgC,
+      p.reserveKgC,
+      p.reserveCeilingKgC,
+      p.reserveFloorKgC,
+      p.compensation,
+      p.recentDose,
+      state.roots.plateLost
     };
     for (int i = 0; i < all.length; i++) {
       holds(all[i] >= 0, when + " pool is " + all[i], i);
@@ -118,13 +149,22 @@ class SimulationProperties {
   private static void limbs(String when, TreeState state) {
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
-      holds(limbs.woodKgC[limb] >= 0 && limbs.lengthM[limb] >= 0 && limbs.baseDiameterM[limb] >= 0, when + " limb", limb);
+      holds(
+          limbs.woodKgC[limb] >= 0 && limbs.lengthM[limb] >= 0 && limbs.baseDiameterM[limb] >= 0,
+          when + " limb",
+          limb);
       holds(share(limbs.headingStimulus[limb]), when + " stimulus", limb);
       for (int zone = 3 * limb; zone < 3 * limb + 3; zone++) {
-        holds(limbs.leafAreaM2[zone] >= 0 && limbs.leafKgC[zone] >= 0, when + " leaf " + limbs.leafAreaM2[zone], limb);
+        holds(
+            limbs.leafAreaM2[zone] >= 0 && limbs.leafKgC[zone] >= 0,
+            when + " leaf " + limbs.leafAreaM2[zone],
+            limb);
         holds(share(limbs.budFullness[zone]), when + " buds " + limbs.budFullness[zone], limb);
         holds(limbs.fullLeafAreaM2[zone] >= 0, when + " full leaf", limb);
-        holds(limbs.alive(limb) || limbs.leafAreaM2[zone] + limbs.leafKgC[zone] == 0, when + " leaf on dead limb", limb);
+        holds(
+            limbs.alive(limb) || limbs.leafAreaM2[zone] + limbs.leafKgC[zone] == 0,
+            when + " leaf on dead limb",
+            limb);
       }
     }
   }
@@ -132,8 +172,14 @@ class SimulationProperties {
   private static void sprouts(String when, TreeState state) {
     Sprouts s = state.sprouts;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      holds(s.count[cohort] >= 0 && s.budBank[cohort] >= 0 && s.lengthM[cohort] >= 0, when + " sprouts", cohort);
-      holds(s.leafAreaM2[cohort] >= 0 && s.leafKgC[cohort] >= 0 && s.woodKgC[cohort] >= 0, when + " sprouts", cohort);
+      holds(
+          s.count[cohort] >= 0 && s.budBank[cohort] >= 0 && s.lengthM[cohort] >= 0,
+          when + " sprouts",
+          cohort);
+      holds(
+          s.leafAreaM2[cohort] >= 0 && s.leafKgC[cohort] >= 0 && s.woodKgC[cohort] >= 0,
+          when + " sprouts",
+          cohort);
       holds(share(s.position[cohort]), when + " sprouts sit at " + s.position[cohort], cohort);
     }
   }
@@ -143,11 +189,18 @@ class SimulationProperties {
     for (int i = 0; i < w.count; i++) {
       holds(w.openWidthM[i] >= 0 && w.openHeightM[i] >= 0, when + " opening", i);
       holds(w.openWidthM[i] <= w.faceWidthM[i] + ROUNDING, when + " wound grew wider", i);
-      holds(w.columnUpM[i] >= 0 && w.columnDownM[i] >= 0 && w.columnHalfWidthM[i] >= 0, when + " column", i);
+      holds(
+          w.columnUpM[i] >= 0 && w.columnDownM[i] >= 0 && w.columnHalfWidthM[i] >= 0,
+          when + " column",
+          i);
       holds(
           w.columnDepthM[i] >= 0 && w.columnDepthM[i] <= w.parentRadiusM[i] + ROUNDING,
-          when + " column " + w.columnDepthM[i] + " in parent of " + w.parentRadiusM[i], i);
-      holds(w.closedYear[i] == Integer.MAX_VALUE || w.closedYear[i] <= state.year, when + " closed in future", i);
+          when + " column " + w.columnDepthM[i] + " in parent of " + w.parentRadiusM[i],
+          i);
+      holds(
+          w.closedYear[i] == Integer.MAX_VALUE || w.closedYear[i] <= state.year,
+          when + " closed in future",
+          i);
     }
   }
 
@@ -155,17 +208,28 @@ class SimulationProperties {
     Sections s = state.sections;
     for (int station = 0; station < state.trunk.stations; station++) {
       double radius = state.trunk.radiusM[station];
-      holds(share(s.areaFraction[station]) && share(s.strengthLoss[station]), when + " share at station", station);
+      holds(
+          share(s.areaFraction[station]) && share(s.strengthLoss[station]),
+          when + " share at station",
+          station);
       holds(share(s.wallRatio[station]), when + " wall ratio " + s.wallRatio[station], station);
       for (int i = station * Sections.SECTORS; i < (station + 1) * Sections.SECTORS; i++) {
-        holds(s.decayInnerM[i] >= 0 && s.decayInnerM[i] <= s.decayOuterM[i], when + " decay span " + s.decayInnerM[i] + " to " + s.decayOuterM[i], station);
+        holds(
+            s.decayInnerM[i] >= 0 && s.decayInnerM[i] <= s.decayOuterM[i],
+            when + " decay span " + s.decayInnerM[i] + " to " + s.decayOuterM[i],
+            station);
         holds(s.decayOuterM[i] <= radius + ROUNDING, when + " decay outside the trunk", station);
-        holds(s.open[i] || s.decayOuterM[i] <= bound(state) + ROUNDING, when + " decay past its bound", station);
+        holds(
+            s.open[i] || s.decayOuterM[i] <= bound(state) + ROUNDING,
+            when + " decay past its bound",
+            station);
       }
     }
   }
 
-  /** Largest radius that any wound of the trunk bounds, m; wood formed after all of them is sound. */
+  /**
+   * Largest radius that any wound of the trunk bounds, m; wood formed after all of them is sound.
+   */
   private static double bound(TreeState state) {
     double most = 0;
     for (int w = 0; w < state.wounds.count; w++) {
@@ -185,7 +249,10 @@ class SimulationProperties {
         double loss = before.trunk.dbhM() - state.trunk.dbhM();
         holds(loss <= ROUNDING, "trunk lost " + loss + " m of diameter in year", state.year);
         for (int ring = 0; ring < before.trunk.rings; ring++) {
-          holds(state.trunk.ringRadiusM[ring] == before.trunk.ringRadiusM[ring], "ring rewritten", ring);
+          holds(
+              state.trunk.ringRadiusM[ring] == before.trunk.ringRadiusM[ring],
+              "ring rewritten",
+              ring);
         }
       }
       before = state;
@@ -197,8 +264,14 @@ class SimulationProperties {
     for (TreeState state : history.snapshots().values()) {
       for (int w = 0; before != null && w < before.wounds.count; w++) {
         if (!before.wounds.open(w)) {
-          holds(state.wounds.closedYear[w] == before.wounds.closedYear[w], "reopened in year " + state.year, w);
-          holds(state.wounds.openWidthM[w] == 0 || state.wounds.openAreaM2(w) <= 1e-12, "open though closed", w);
+          holds(
+              state.wounds.closedYear[w] == before.wounds.closedYear[w],
+              "reopened in year " + state.year,
+              w);
+          holds(
+              state.wounds.openWidthM[w] == 0 || state.wounds.openAreaM2(w) <= 1e-12,
+              "open though closed",
+              w);
         }
         holds(state.wounds.parentRadiusM[w] == before.wounds.parentRadiusM[w], "bound moved", w);
         holds(state.wounds.columnUpM[w] >= before.wounds.columnUpM[w], "decay went back", w);

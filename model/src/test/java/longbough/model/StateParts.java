@@ -11,7 +11,11 @@ import longbough.model.state.TreeState;
 final class StateParts {
   private static final Set<String> FOLIAGE =
       Set.of(
-          "limbs.leafAreaM2", "limbs.leafKgC", "limbs.budFullness", "limbs.fullLeafAreaM2", "limbs.leafReturnKgCM2",
+          "limbs.leafAreaM2",
+          "limbs.leafKgC",
+          "limbs.budFullness",
+          "limbs.fullLeafAreaM2",
+          "limbs.leafReturnKgCM2",
           "pools.leafAgeShare");
   private static final Set<String> RESERVE =
       Set.of("pools.reserveKgC", "pools.reserveCeilingKgC", "pools.reserveFloorKgC");
@@ -56,7 +60,9 @@ final class StateParts {
       case "roots" -> StatePart.ROOTS;
       case "sections" -> StatePart.SECTIONS;
       case "vitality" -> StatePart.VITALITY;
-      default -> throw new AssertionError(field + " belongs to no process: the year and the frame stay as they are");
+      default ->
+          throw new AssertionError(
+              field + " belongs to no process: the year and the frame stay as they are");
     };
   }
 
@@ -71,11 +77,14 @@ final class StateParts {
       return List.of();
     }
     Set<String> found = new TreeSet<>();
-    PlainData.walk("", object, (name, value) -> {
-      if (value instanceof Double number && !Double.isFinite(number)) {
-        found.add(name);
-      }
-    });
+    PlainData.walk(
+        "",
+        object,
+        (name, value) -> {
+          if (value instanceof Double number && !Double.isFinite(number)) {
+            found.add(name);
+          }
+        });
     return List.copyOf(found);
   }
 }

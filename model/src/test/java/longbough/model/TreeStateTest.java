@@ -18,6 +18,8 @@ class TreeStateTest {
     copy.copyFrom(original);
     assertThat(PlainData.differences(original, copy)).isEmpty();
     copy.limbs.woodKgC[0]++;
-    assertThat(PlainData.differences(original, copy)).as("shares no array").containsExactly("limbs.woodKgC[0]");
+    assertThat(PlainData.differences(original, copy))
+        .as("shares no array")
+        .containsExactly("limbs.woodKgC[0]");
   }
 }

@@ -12,8 +12,8 @@ import longbough.model.process.Weather;
 import longbough.model.process.YearContext;
 
 /**
- * A yearly cycle whose every process is watched: the watcher runs it in its place, at its moment of the
- * year and on the real state. Only the weather keeps its own class, so it is watched by itself.
+ * A yearly cycle whose every process is watched: the watcher runs it in its place, at its moment of
+ * the year and on the real state. Only the weather keeps its own class, so it is watched by itself.
  */
 final class WatchedCycle {
 

@@ -66,7 +66,8 @@ class SourceTreeTest {
 
   @Test
   void versionsStandInTheRootPomOnly() throws IOException {
-    for (String pom : List.of("shared/pom.xml", "model/pom.xml", "runner/desk/pom.xml", "runner/bench/pom.xml")) {
+    for (String pom :
+        List.of("shared/pom.xml", "model/pom.xml", "runner/desk/pom.xml", "runner/bench/pom.xml")) {
       String text = Files.readString(root().resolve(pom));
       String own = text.replaceFirst("(?s)<parent>.*?</parent>", "");
       assertThat(own).as(pom).isNotEqualTo(text).doesNotContain("<version>");

@@ -7,10 +7,10 @@ import longbough.model.surgery.Shortening.Style;
 import longbough.model.surgery.Surgery;
 
 /**
- * Reduces: brings the tree's height down by a share and shortens every limb by the share of spread; a
- * limb that still rises above the new height is shortened to it. To laterals where asked: the leader is
- * cut at the next lateral of at least a third of its diameter, which then leads; without one, and
- * always when cutting to stubs, the cut counts as heading.
+ * Reduces: brings the tree's height down by a share and shortens every limb by the share of spread;
+ * a limb that still rises above the new height is shortened to it. To laterals where asked: the
+ * leader is cut at the next lateral of at least a third of its diameter, which then leads; without
+ * one, and always when cutting to stubs, the cut counts as heading.
  */
 final class ReduceEditor {
   private final Surgery surgery;

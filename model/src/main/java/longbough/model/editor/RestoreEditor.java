@@ -9,8 +9,8 @@ import longbough.model.state.TreeState;
 import longbough.model.surgery.Surgery;
 
 /**
- * Restores a topped tree, over several visits: clears dead stubs, selects the sprouts of headed limbs
- * and of the trunk's top, and lets the best one lead once it is old enough.
+ * Restores a topped tree, over several visits: clears dead stubs, selects the sprouts of headed
+ * limbs and of the trunk's top, and lets the best one lead once it is old enough.
  */
 final class RestoreEditor {
   private final Surgery surgery;

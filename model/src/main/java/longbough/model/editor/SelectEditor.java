@@ -6,9 +6,10 @@ import longbough.model.state.Sprouts;
 import longbough.model.surgery.Surgery;
 
 /**
- * Selects sprouts: of every n in a cohort the strongest is kept, at least one a cohort, the others are
- * taken at the base. The kept ones weigh g times the mean shoot (never more than there was), so their
- * mean length grows by the cube root of that. Source: a rule of proportion; g is an assumption.
+ * Selects sprouts: of every n in a cohort the strongest is kept, at least one a cohort, the others
+ * are taken at the base. The kept ones weigh g times the mean shoot (never more than there was), so
+ * their mean length grows by the cube root of that. Source: a rule of proportion; g is an
+ * assumption.
  */
 final class SelectEditor {
   private final Surgery surgery;

@@ -9,8 +9,8 @@ import longbough.model.surgery.Shortening.Style;
 import longbough.model.surgery.Surgery;
 
 /**
- * Tops: everything above a height is cut across, trunk, limbs and sprouts; limbs that start above it
- * leave with the trunk. The height may be given in metres or as a share of the tree's height.
+ * Tops: everything above a height is cut across, trunk, limbs and sprouts; limbs that start above
+ * it leave with the trunk. The height may be given in metres or as a share of the tree's height.
  */
 final class TopEditor {
   private final Surgery surgery;

@@ -6,9 +6,9 @@ import longbough.model.state.Limbs;
 import longbough.model.surgery.Surgery;
 
 /**
- * Opens a window: takes a share of the foliage whose zone lies in a height band, on limbs that stand
- * in a sector of the compass (clockwise from one bearing to the other), by removal cuts; sprouts there
- * too.
+ * Opens a window: takes a share of the foliage whose zone lies in a height band, on limbs that
+ * stand in a sector of the compass (clockwise from one bearing to the other), by removal cuts;
+ * sprouts there too.
  */
 final class WindowEditor {
   private static final double FULL_TURN_DEG = 360;

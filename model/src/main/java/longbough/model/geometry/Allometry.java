@@ -11,9 +11,9 @@ import longbough.model.parameter.SpeciesParameters;
  * </pre>
  *
  * d trunk diameter (cm); y height (m), crown diameter (m) or leaf area (m2); a, b species
- * coefficients; ymax the largest open-grown trees, so that the fit does not run away beyond its data.
- * Source: fits over McPherson E.G., van Doorn N.S., Peper P.J. 2016, doi 10.2737/RDS-2016-0005, see
- * the species files; the bend towards the maximum is our assumption.
+ * coefficients; ymax the largest open-grown trees, so that the fit does not run away beyond its
+ * data. Source: fits over McPherson E.G., van Doorn N.S., Peper P.J. 2016, doi
+ * 10.2737/RDS-2016-0005, see the species files; the bend towards the maximum is our assumption.
  */
 public final class Allometry {
   private static final double BEND = 8;
@@ -26,7 +26,8 @@ public final class Allometry {
   }
 
   public static double crownDiameterM(SpeciesParameters s, double dbhM) {
-    return bend(fit(s.crownDiameterLnIntercept(), s.crownDiameterLnSlope(), dbhM), s.crownDiameterMaxM());
+    return bend(
+        fit(s.crownDiameterLnIntercept(), s.crownDiameterLnSlope(), dbhM), s.crownDiameterMaxM());
   }
 
   /** Leaf area; its growth slows with the crown's where that has reached its maximum. */

@@ -10,8 +10,8 @@ import longbough.model.parameter.SpeciesParameters;
  * r(u) / rmax = (1 - |u - w| / max(w, 1 - w))^e,   u = (h - base) / (top - base)
  * </pre>
  *
- * h height (m); w height of the widest point within the crown (0 base, 1 top); e shape exponent. Source:
- * simple outline of our own; w and e by species group, assumptions in the species files.
+ * h height (m); w height of the widest point within the crown (0 base, 1 top); e shape exponent.
+ * Source: simple outline of our own; w and e by species group, assumptions in the species files.
  */
 public final class CrownShape {
   /** The outline never closes quite: the topmost and lowest limbs have some reach. */
@@ -28,8 +28,8 @@ public final class CrownShape {
   }
 
   /**
-   * Reach of a limb as wide as the outline at the middle of its rise: solves reach = rmax r(h + reach / (2
-   * tan(angle))) by halving.
+   * Reach of a limb as wide as the outline at the middle of its rise: solves reach = rmax r(h +
+   * reach / (2 tan(angle))) by halving.
    *
    * @param heightM height of attachment, m
    * @param radiusM greatest radius of the crown in the limb's direction, m
@@ -37,13 +37,19 @@ public final class CrownShape {
    * @return horizontal reach, m
    */
   public static double tipReachM(
-      SpeciesParameters s, double baseM, double topM, double heightM, double radiusM, double angleRad) {
+      SpeciesParameters s,
+      double baseM,
+      double topM,
+      double heightM,
+      double radiusM,
+      double angleRad) {
     double risePerReach = 1 / StrictMath.tan(angleRad);
     double low = 0;
     double high = radiusM;
     for (int step = 0; step < HALVINGS; step++) {
       double reach = (low + high) / 2;
-      double outline = radiusM * radiusShare(s, baseM, topM, heightM + FOLIAGE_MIDDLE * reach * risePerReach);
+      double outline =
+          radiusM * radiusShare(s, baseM, topM, heightM + FOLIAGE_MIDDLE * reach * risePerReach);
       if (outline > reach) {
         low = reach;
       } else {
@@ -55,7 +61,9 @@ public final class CrownShape {
 
   private static final int HALVINGS = 40;
 
-  /** Where along its rise a limb is held against the outline: its foliage spreads about its middle. */
+  /**
+   * Where along its rise a limb is held against the outline: its foliage spreads about its middle.
+   */
   public static final double FOLIAGE_MIDDLE = 0.5;
 
   /** Angle of a limb from the vertical, rad: steeper towards the top. */

@@ -1,12 +1,12 @@
 package longbough.model.geometry;
 
 /**
- * Closed forms for a round section of diameter D with one round hole of diameter d whose centre lies
- * off the middle by e (all m): the reference that {@link SectionModulus} is tested against.
+ * Closed forms for a round section of diameter D with one round hole of diameter d whose centre
+ * lies off the middle by e (all m): the reference that {@link SectionModulus} is tested against.
  *
- * <p>Sound area A = π/4 (D² - d²); centroid shift y = -(π/4 d²) e / A; second moment about the centroid,
- * across the offset, I = π/64 (D⁴ - d⁴) - (π/4 d²) e² - A y² (parallel-axis theorem); modulus
- * W = I / (D/2 + |y|). Exact for holes that lie wholly inside.
+ * <p>Sound area A = π/4 (D² - d²); centroid shift y = -(π/4 d²) e / A; second moment about the
+ * centroid, across the offset, I = π/64 (D⁴ - d⁴) - (π/4 d²) e² - A y² (parallel-axis theorem);
+ * modulus W = I / (D/2 + |y|). Exact for holes that lie wholly inside.
  */
 public record HollowSection(double outerM, double holeM, double offsetM) {
 

@@ -1,8 +1,8 @@
 package longbough.model.geometry;
 
 /**
- * Published formulas for the strength that a hollow or decayed trunk has lost, side by side. All take
- * the hollow as centred; off-centre decay costs far more (see {@link SectionModulus}).
+ * Published formulas for the strength that a hollow or decayed trunk has lost, side by side. All
+ * take the hollow as centred; off-centre decay costs far more (see {@link SectionModulus}).
  */
 public final class ResidualStrength {
   /** What gives way first in a hollow trunk that is bent. */
@@ -39,8 +39,8 @@ public final class ResidualStrength {
   }
 
   /**
-   * Mode by residual wall over radius (Huang et al. 2017): buckling below the lower limit, cracking up
-   * to the upper, bending above.
+   * Mode by residual wall over radius (Huang et al. 2017): buckling below the lower limit, cracking
+   * up to the upper, bending above.
    */
   public static FailureMode mode(double wallRatio, double bucklingBelow, double crackingBelow) {
     if (wallRatio < bucklingBelow) {

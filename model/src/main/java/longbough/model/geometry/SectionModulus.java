@@ -5,11 +5,12 @@ package longbough.model.geometry;
  * outer radius, by exact integration over annular sectors.
  *
  * <p>Over one sector of width Δ centred on θ, between r1 and r2: area Δ/2 (r2² - r1²); first moment
- * about the pith 2 sin(Δ/2) (r2³ - r1³)/3 · (cos θ, sin θ); second moments (r2⁴ - r1⁴)/4 · (Δ/2 ± sin Δ/2
- * cos 2θ) and (r2⁴ - r1⁴)/4 · sin Δ/2 sin 2θ. Second moments are moved to the centroid of the sound wood
- * (parallel axis). The section modulus in direction u is I(u) / c(u), with c the distance from the
- * centroid to the farthest sound wood in that direction; the weakest direction of the sectors'
- * centres counts. Lengths m, areas m2, moduli m3. Elementary mechanics, no source needed.
+ * about the pith 2 sin(Δ/2) (r2³ - r1³)/3 · (cos θ, sin θ); second moments (r2⁴ - r1⁴)/4 · (Δ/2 ±
+ * sin Δ/2 cos 2θ) and (r2⁴ - r1⁴)/4 · sin Δ/2 sin 2θ. Second moments are moved to the centroid of
+ * the sound wood (parallel axis). The section modulus in direction u is I(u) / c(u), with c the
+ * distance from the centroid to the farthest sound wood in that direction; the weakest direction of
+ * the sectors' centres counts. Lengths m, areas m2, moduli m3. Elementary mechanics, no source
+ * needed.
  */
 public final class SectionModulus {
   private final SectorGrid grid;
@@ -34,7 +35,8 @@ public final class SectionModulus {
   }
 
   /** Least sound wood between pith and surface over the radius, 0 to 1. */
-  public double wallRatio(double[] innerM, double[] outerM, boolean[] open, int from, double radiusM) {
+  public double wallRatio(
+      double[] innerM, double[] outerM, boolean[] open, int from, double radiusM) {
     double least = radiusM;
     for (int k = from; k < from + grid.sectors; k++) {
       double outside = open[k] ? 0 : radiusM - outerM[k];
@@ -89,8 +91,15 @@ public final class SectionModulus {
   // Least I(u) / c(u), compared without dividing; opposite directions share their second moment. A
   // section without openings reaches its full radius in every direction.
   private double weakest(
-      double mean, double lean, double cross, double x, double y, double radiusM, boolean[] open,
-      double[] innerM, int from) {
+      double mean,
+      double lean,
+      double cross,
+      double x,
+      double y,
+      double radiusM,
+      boolean[] open,
+      double[] innerM,
+      int from) {
     double leastMoment = 1;
     double leastEdge = 0;
     int half = grid.sectors / 2;
@@ -108,7 +117,8 @@ public final class SectionModulus {
     return leastEdge > 0 ? leastMoment / leastEdge : 0;
   }
 
-  // Farthest sound wood in the direction of sector k: at the surface beside an opening, or inside it.
+  // Farthest sound wood in the direction of sector k: at the surface beside an opening, or inside
+  // it.
   private double reach(int k, boolean[] open, double[] innerM, int from, double radiusM) {
     if (!open[from + k]) {
       return radiusM;

@@ -26,7 +26,8 @@ public final class SectorGrid {
   /** A grid of an even number of sectors. */
   public SectorGrid(int sectors) {
     if (sectors < 4 || sectors % 2 != 0) {
-      throw new IllegalArgumentException("sectors = " + sectors + ": must be an even number from 4 on");
+      throw new IllegalArgumentException(
+          "sectors = " + sectors + ": must be an even number from 4 on");
     }
     this.sectors = sectors;
     this.widthRad = 2 * Math.PI / sectors;

@@ -3,8 +3,8 @@ package longbough.model.history;
 import java.util.Arrays;
 
 /**
- * The tree's carbon account of one year: every process books what enters and leaves, and the year is
- * refused unless in = out + stored. All kg C.
+ * The tree's carbon account of one year: every process books what enters and leaves, and the year
+ * is refused unless in = out + stored. All kg C.
  */
 public final class CarbonLedger {
   /** Largest relative error that rounding may leave. */
@@ -15,7 +15,9 @@ public final class CarbonLedger {
   private final double[] amounts = new double[FLOWS.length];
   private double openingKgC;
 
-  /** New structure built this year (leaves, wood, roots, sprouts), kg C; informative, not a flow. */
+  /**
+   * New structure built this year (leaves, wood, roots, sprouts), kg C; informative, not a flow.
+   */
   private double builtKgC;
 
   public void open(double totalKgC) {
@@ -48,7 +50,8 @@ public final class CarbonLedger {
     for (Flow flow : FLOWS) {
       double amount = amounts[flow.ordinal()];
       if (!(amount >= 0)) {
-        throw new IllegalStateException("year " + year + ": flow " + flow + " is " + amount + " kg C");
+        throw new IllegalStateException(
+            "year " + year + ": flow " + flow + " is " + amount + " kg C");
       }
       expected += flow.sign() * amount;
       turnover += amount;
@@ -56,7 +59,13 @@ public final class CarbonLedger {
     double error = Math.abs(totalKgC - expected);
     if (!(error <= TOLERANCE * turnover)) {
       throw new IllegalStateException(
-          "year " + year + ": carbon does not close: expected " + expected + ", found " + totalKgC + " kg C");
+          "year "
+              + year
+              + ": carbon does not close: expected "
+              + expected
+              + ", found "
+              + totalKgC
+              + " kg C");
     }
   }
 }

@@ -6,7 +6,8 @@ import longbough.model.state.CauseOfDeath;
 public sealed interface TreeEvent {
   int year();
 
-  record Pruned(int year, String operation, double foliageRemovedFraction, double largestCutM) implements TreeEvent {}
+  record Pruned(int year, String operation, double foliageRemovedFraction, double largestCutM)
+      implements TreeEvent {}
 
   /** Growing-season water supply over demand of the worst month, 0 to 1. */
   record Drought(int year, double waterShare) implements TreeEvent {}

@@ -1,14 +1,14 @@
 package longbough.model.numeric;
 
 /**
- * Exponential, logarithm, power, sine and cosine in plain IEEE arithmetic, so that they give the same bits on every
- * machine and compiler. Relative error of {@link #exp} below 1e-13; absolute error of {@link #log} below
- * 1e-14 from 1e-3 to 1e3 and below 2e-13 over all normal arguments, where the logarithm itself nears 700
- * (tested against {@link StrictMath}).
+ * Exponential, logarithm, power, sine and cosine in plain IEEE arithmetic, so that they give the
+ * same bits on every machine and compiler. Relative error of {@link #exp} below 1e-13; absolute
+ * error of {@link #log} below 1e-14 from 1e-3 to 1e3 and below 2e-13 over all normal arguments,
+ * where the logarithm itself nears 700 (tested against {@link StrictMath}).
  *
- * <p>exp: x = k ln 2 + r with |r| at most ln 2 / 2, Taylor polynomial of degree 11 in r, scaled by 2^k.
- * log: x = m 2^e with m in [sqrt(1/2), sqrt 2), series 2 artanh(s) with s = (m - 1) / (m + 1). Even and odd
- * terms are added up apart, so that neither waits for the other.
+ * <p>exp: x = k ln 2 + r with |r| at most ln 2 / 2, Taylor polynomial of degree 11 in r, scaled by
+ * 2^k. log: x = m 2^e with m in [sqrt(1/2), sqrt 2), series 2 artanh(s) with s = (m - 1) / (m + 1).
+ * Even and odd terms are added up apart, so that neither waits for the other.
  */
 public final class Fast {
   private static final double LN2_HIGH = 6.93147180369123816490e-01;
@@ -25,7 +25,8 @@ public final class Fast {
   private static final long EXPONENT_BIAS = 1023;
   private static final int MANTISSA_BITS = 52;
   private static final long MANTISSA_MASK = (1L << MANTISSA_BITS) - 1;
-  private static final long SQRT2_MANTISSA = Double.doubleToRawLongBits(1.41421356237309504880) & MANTISSA_MASK;
+  private static final long SQRT2_MANTISSA =
+      Double.doubleToRawLongBits(1.41421356237309504880) & MANTISSA_MASK;
 
   private Fast() {}
 
@@ -37,8 +38,9 @@ public final class Fast {
   }
 
   /**
-   * Replaces each of the first numbers of an array by e to it, with the bits of {@link #exp}. Two plain
-   * loops, which compilers turn into vector instructions: several times as fast as one call a number.
+   * Replaces each of the first numbers of an array by e to it, with the bits of {@link #exp}. Two
+   * plain loops, which compilers turn into vector instructions: several times as fast as one call a
+   * number.
    *
    * @param shifted scratch, as long as x
    */
@@ -73,7 +75,8 @@ public final class Fast {
   }
 
   private static double powerOfTwo(double shifted) {
-    return Double.longBitsToDouble((Double.doubleToRawLongBits(shifted) + EXPONENT_BIAS) << MANTISSA_BITS);
+    return Double.longBitsToDouble(
+        (Double.doubleToRawLongBits(shifted) + EXPONENT_BIAS) << MANTISSA_BITS);
   }
 
   /** Natural logarithm of a positive normal number. */

@@ -1,8 +1,8 @@
 package longbough.model.numeric;
 
 /**
- * Sum of the first numbers of an array, taken as four running sums that need not wait for one another;
- * their order is fixed, so that the bits are the same everywhere.
+ * Sum of the first numbers of an array, taken as four running sums that need not wait for one
+ * another; their order is fixed, so that the bits are the same everywhere.
  */
 public final class Sum {
   private static final int LANES = 4;

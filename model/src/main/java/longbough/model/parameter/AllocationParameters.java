@@ -17,7 +17,8 @@ import longbough.shared.source.ParameterTable;
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
  * @param crownFollow share of the distance to the leaf area that light supports covered a year, 1
- * @param budRecovery yearly return of missing shoots at full vigour in broadleaves, share of missing, 1
+ * @param budRecovery yearly return of missing shoots at full vigour in broadleaves, share of
+ *     missing, 1
  * @param budRecoveryConifer the same in conifers, 1
  * @param lightLow light share at which leaves just repay their cost in an intolerant species, 1
  * @param lightLowTolerant the same in a fully tolerant species, 1

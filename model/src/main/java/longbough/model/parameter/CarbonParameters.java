@@ -28,7 +28,8 @@ import longbough.shared.source.ParameterTable;
  * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
  * @param compensationPerLoss rise per share of foliage lost, 1
  * @param compensationFade share of the rise left after a month, 1
- * @param droughtDepth share of assimilation that a dry bucket takes from the most sensitive species, 1
+ * @param droughtDepth share of assimilation that a dry bucket takes from the most sensitive
+ *     species, 1
  * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  */

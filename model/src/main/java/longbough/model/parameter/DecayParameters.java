@@ -3,7 +3,9 @@ package longbough.model.parameter;
 import longbough.shared.source.ParameterTable;
 import longbough.shared.trait.CompartmentClass;
 
-/** Numbers of the decay processes; each with unit, range and source in {@code parameters/decay.csv}. */
+/**
+ * Numbers of the decay processes; each with unit, range and source in {@code parameters/decay.csv}.
+ */
 public record DecayParameters(
     double axialPerCutWeak,
     double axialPerCutModerate,
@@ -58,7 +60,9 @@ public record DecayParameters(
         table.value("decay.reported_strength_loss"));
   }
 
-  /** Reach of a saturated column each way along the stem over the cut diameter, at the size limit. */
+  /**
+   * Reach of a saturated column each way along the stem over the cut diameter, at the size limit.
+   */
   public double axialPerCut(CompartmentClass compartmentClass) {
     return switch (compartmentClass) {
       case WEAK -> axialPerCutWeak;

@@ -7,8 +7,9 @@ import longbough.shared.source.ParameterTable;
 import longbough.shared.source.Sourced;
 
 /**
- * The parameters of one future: every row marked as sampled is drawn from the triangular distribution over
- * its plausible range with its value as the mode; the draw depends only on seed, member and the row's name.
+ * The parameters of one future: every row marked as sampled is drawn from the triangular
+ * distribution over its plausible range with its value as the mode; the draw depends only on seed,
+ * member and the row's name.
  */
 public final class FutureParameters {
   /** Year key of draws that hold for a whole future. */

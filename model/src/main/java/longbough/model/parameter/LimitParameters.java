@@ -2,7 +2,9 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Limits that publications set to pruning; each with its source in {@code parameters/limit.csv}. */
+/**
+ * Limits that publications set to pruning; each with its source in {@code parameters/limit.csv}.
+ */
 public record LimitParameters(
     double doseSeason,
     double doseYoung,

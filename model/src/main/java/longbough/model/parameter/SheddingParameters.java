@@ -10,7 +10,8 @@ import longbough.shared.source.ParameterTable;
  * @param leafShareLeast leaf area over what the limb could carry below which a limb is given up, 1
  * @param shedStubM length of the stub that a fallen dead limb leaves, m
  */
-public record SheddingParameters(double hungryYears, double crowdedLimbs, double leafShareLeast, double shedStubM) {
+public record SheddingParameters(
+    double hungryYears, double crowdedLimbs, double leafShareLeast, double shedStubM) {
 
   static SheddingParameters of(ParameterTable table) {
     return new SheddingParameters(

@@ -8,4 +8,5 @@ package longbough.model.parameter;
  * @param windExposure wind speed at the tree over open country, 0.3 courtyard to 1.2 hilltop
  * @param growthFactor soil quality: multiplier of assimilation, 1 ordinary
  */
-public record Site(double openness, double soilWaterCapacityMm, double windExposure, double growthFactor) {}
+public record Site(
+    double openness, double soilWaterCapacityMm, double windExposure, double growthFactor) {}

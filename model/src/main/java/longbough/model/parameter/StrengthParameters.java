@@ -53,7 +53,10 @@ public record StrengthParameters(
         table.value("strength.leafless_share"),
         table.value("strength.gust_in_leaf_share"),
         table.value("strength.crown_porosity"),
-        0.5 * table.value("strength.air_density_kg_m3") * referenceMs * referenceMs
+        0.5
+            * table.value("strength.air_density_kg_m3")
+            * referenceMs
+            * referenceMs
             * table.value("strength.gust_response"),
         WindProfile.of(table.value("strength.roughness_length_m"), inLeaf, leafless),
         table.value("strength.reported_top_share"),

@@ -13,7 +13,8 @@ import longbough.shared.source.ParameterTable;
  * @param growthHazard yearly death rate of a tree whose rings have all but stopped, 1/year
  * @param poorGrowth ring width over habit below which growth adds hazard, 1
  * @param stressFactor factor on those hazards in a year of full drought or defoliation, 1
- * @param woundHazard yearly death rate where open wounds equal the trunk's section, moderate species, 1/year
+ * @param woundHazard yearly death rate where open wounds equal the trunk's section, moderate
+ *     species, 1/year
  * @param woundWeak factor of it in weak compartmentalizers, 1
  * @param woundStrong factor of it in strong ones, 1
  * @param unmetDeadly maintenance not met over the year's need at which a tree dies, 1

@@ -19,8 +19,10 @@ import longbough.shared.source.ParameterTable;
  * @param infiltration share of rain that reaches the tree's roots, 1
  * @param cropCoefficient water use of a full crown over reference evaporation, 1
  * @param soilCoefficient water use of bare ground and grass over reference evaporation, 1
- * @param secondFlush share of foliage lost in early summer that a deciduous tree replaces at once, 1
- * @param droughtEvent assimilation share left in the worst month below which a year is told as drought, 1
+ * @param secondFlush share of foliage lost in early summer that a deciduous tree replaces at once,
+ *     1
+ * @param droughtEvent assimilation share left in the worst month below which a year is told as
+ *     drought, 1
  */
 public record WeatherParameters(
     double temperatureSdC,

@@ -6,8 +6,8 @@ import longbough.model.state.Trunk;
 /**
  * Wind speed by height over the speed at 10 m, and its powers by station.
  *
- * <p>u(z) / u(10 m) = ln(z / z0) / ln(10 m / z0), with z height (m) and z0 roughness length (m): the
- * logarithmic profile over open country (strength check S14).
+ * <p>u(z) / u(10 m) = ln(z / z0) / ln(10 m / z0), with z height (m) and z0 roughness length (m):
+ * the logarithmic profile over open country (strength check S14).
  */
 public final class WindProfile {
   private static final double REFERENCE_HEIGHT_M = 10;

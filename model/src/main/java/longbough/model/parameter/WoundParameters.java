@@ -2,7 +2,9 @@ package longbough.model.parameter;
 
 import longbough.shared.source.ParameterTable;
 
-/** Numbers of the wound processes; each with unit, range and source in {@code parameters/wound.csv}. */
+/**
+ * Numbers of the wound processes; each with unit, range and source in {@code parameters/wound.csv}.
+ */
 public record WoundParameters(
     double closureReferenceM,
     double closureReferenceRingM,

@@ -17,14 +17,15 @@ import longbough.model.parameter.SpeciesParameters;
  * G   = sum_c L_c P_c  d  fT fW on (1 + comp),   A = (1 + rd) An site
  * </pre>
  *
- * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An of leaf
- * measurements, dark respiration rd over it and soil quality, s shade share; I absorbed light
- * (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf absorptance a
- * and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d daylight (s); fT
- * parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0)) of soil water share W; on
- * share of leaves out; comp the temporary rise in leaves left after a loss (none in conifers), fading
- * month by month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in
- * Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
+ * of leaf measurements, dark respiration rd over it and soil quality, s shade share; I absorbed
+ * light (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf
+ * absorptance a and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d
+ * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
+ * of soil water share W; on share of leaves out; comp the temporary rise in leaves left after a
+ * loss (none in conifers), fading month by month. Writes the reserve, where sugar goes first.
+ * Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp
+ * PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -68,12 +69,21 @@ public final class Assimilation implements Process {
       return;
     }
     double daylightS = site.dayLengthH[month] * LeafTime.SECONDS_PER_HOUR;
-    double photons = site.radiationMjM2Day[month] * J_PER_MJ * p.parShare() * p.photonsPerJoule() / daylightS;
+    double photons =
+        site.radiationMjM2Day[month] * J_PER_MJ * p.parShare() * p.photonsPerJoule() / daylightS;
     double lit = photons * p.leafAbsorptance() * p.quantumYield();
-    double capacity = place.growthFactor() * s.photosyntheticCapacityUmolM2S() * (1 + s.darkRespirationRatio());
+    double capacity =
+        place.growthFactor() * s.photosyntheticCapacityUmolM2S() * (1 + s.darkRespirationRatio());
     double scale =
-        p.unevenLight() * capacity * LeafTime.KG_C_PER_UMOL * daylightS * LeafTime.DAYS
-            * warmth * water * on * (1 + context.state.pools.compensation);
+        p.unevenLight()
+            * capacity
+            * LeafTime.KG_C_PER_UMOL
+            * daylightS
+            * LeafTime.DAYS
+            * warmth
+            * water
+            * on
+            * (1 + context.state.pools.compensation);
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
@@ -90,7 +100,8 @@ public final class Assimilation implements Process {
   }
 
   private static double warmth(CarbonParameters p, double meanC) {
-    double distance = (meanC + p.daytimeWarmthC() - p.optimumTemperatureC()) / p.temperatureWidthC();
+    double distance =
+        (meanC + p.daytimeWarmthC() - p.optimumTemperatureC()) / p.temperatureWidthC();
     return Math.max(0, 1 - distance * distance);
   }
 }

@@ -3,8 +3,10 @@ package longbough.model.process;
 import longbough.model.pruning.Placement;
 import longbough.model.state.Wounds;
 
-/** The wood inside the trunk that grew around the base of one branch; a collar cut or a small
- * dead branch ends in it. */
+/**
+ * The wood inside the trunk that grew around the base of one branch; a collar cut or a small dead
+ * branch ends in it.
+ */
 final class BranchCore {
 
   private static final byte FLUSH = (byte) Placement.FLUSH.ordinal();

@@ -18,10 +18,11 @@ import longbough.model.state.TreeState;
  * sprouts:   l = n a h^2, at most what the wood below supports
  * </pre>
  *
- * F leaf area of a zone with full buds in its light (m2); b bud fullness; L leaves of earlier years;
- * life leaf life (years); v surge: a yearly cohort can't much exceed the usual one, so lost needles come
- * back slowly; n, h number and length (m) of sprouts. The ages of an evergreen's leaves move on by one.
- * Source: pipe model, Shinozaki et al. 1964, for what wood supports; the rest are assumptions.
+ * F leaf area of a zone with full buds in its light (m2); b bud fullness; L leaves of earlier
+ * years; life leaf life (years); v surge: a yearly cohort can't much exceed the usual one, so lost
+ * needles come back slowly; n, h number and length (m) of sprouts. The ages of an evergreen's
+ * leaves move on by one. Source: pipe model, Shinozaki et al. 1964, for what wood supports; the
+ * rest are assumptions.
  */
 public final class BudBreak implements Process {
 

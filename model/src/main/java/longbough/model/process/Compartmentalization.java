@@ -9,11 +9,12 @@ import longbough.model.pruning.Placement;
 import longbough.model.state.Wounds;
 
 /**
- * Decay spreads from each wound at its own rate along, into and round the wood that stood when it was
- * made (compartmentalization of decay in trees, CODIT).
+ * Decay spreads from each wound at its own rate along, into and round the wood that stood when it
+ * was made (compartmentalization of decay in trees, CODIT).
  *
  * <p>Each extent L (m) moves towards a limit L∞ by dL/dt = (L∞ - L) / τ while the sapwood reacts
- * (some ten years; an older wound met for the first time makes up for its years), and creeps on by h (1 - durability) (m a year) once heartwood is reached:
+ * (some ten years; an older wound met for the first time makes up for its years), and creeps on by
+ * h (1 - durability) (m a year) once heartwood is reached:
  *
  * <pre>
  * L∞(axial)      = face/2 + d (b + a · S)          a by species class, b dieback at the rim
@@ -22,11 +23,11 @@ import longbough.model.state.Wounds;
  * S = (d / d1)^p · (q / q1)^r · placement · (1 + e (1 - f / f1)),  each ratio at least 1
  * </pre>
  *
- * with d cut diameter (for a flush cut its wider face, m), d1 the species' size limit (m), q branch over
- * parent diameter, q1 its limit, f reserve over its ceiling: the reaction zone is paid from the reserve.
- * Depth never passes the radius at wounding (wall 4, the barrier zone); a collar cut within both limits
- * (a stub: within a share of them) stays in the branch core; a closed wound's column nearly stops; a cut across the stem decays
- * downwards over the section.
+ * with d cut diameter (for a flush cut its wider face, m), d1 the species' size limit (m), q branch
+ * over parent diameter, q1 its limit, f reserve over its ceiling: the reaction zone is paid from
+ * the reserve. Depth never passes the radius at wounding (wall 4, the barrier zone); a collar cut
+ * within both limits (a stub: within a share of them) stays in the branch core; a closed wound's
+ * column nearly stops; a cut across the stem decays downwards over the section.
  */
 public final class Compartmentalization implements Process {
   private static final byte FLUSH = (byte) Placement.FLUSH.ordinal();
@@ -42,8 +43,15 @@ public final class Compartmentalization implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("shigo1977", "shigo1983", "dujesiefken2002", "eisner2002", "santamour1987",
-        "vasiliauskas1998", "vasiliauskas-spruce", "heartrot");
+    return List.of(
+        "shigo1977",
+        "shigo1983",
+        "dujesiefken2002",
+        "eisner2002",
+        "santamour1987",
+        "vasiliauskas1998",
+        "vasiliauskas-spruce",
+        "heartrot");
   }
 
   @Override
@@ -69,7 +77,8 @@ public final class Compartmentalization implements Process {
     }
   }
 
-  private static void spread(YearContext context, int w, double reserve, double approach, double heartShare) {
+  private static void spread(
+      YearContext context, int w, double reserve, double approach, double heartShare) {
     Wounds wounds = context.state.wounds;
     DecayParameters p = context.parameters.decay();
     SpeciesParameters species = context.parameters.species();
@@ -89,7 +98,11 @@ public final class Compartmentalization implements Process {
     boolean reacting = age <= p.reactionYears() || years > 1;
     // A column that only creeps on in heartwood has no limit to move towards.
     double reach =
-        reacting ? d * p.axialPerCut(species.compartmentClass()) * severity(wounds, w, d, p, species, reserve) : 0;
+        reacting
+            ? d
+                * p.axialPerCut(species.compartmentClass())
+                * severity(wounds, w, d, p, species, reserve)
+            : 0;
     double speed = wounds.open(w) ? 1 : p.closedFactor();
     boolean inHeart = inHeartwood(wounds, w, heartShare);
     double creep = inHeart ? years * speed * (1 - species.heartwoodDurability()) : 0;
@@ -105,20 +118,23 @@ public final class Compartmentalization implements Process {
     wounds.columnDownM[w] = Math.max(wounds.columnDownM[w], axial);
     double depth = Math.min(wounds.parentRadiusM[w], d * p.startDepthPerCut());
     wounds.columnDepthM[w] = Math.max(wounds.columnDepthM[w], depth);
-    double half = wounds.acrossStem[w] ? Math.PI * wounds.parentRadiusM[w] : startHalfWidthM(wounds, w);
+    double half =
+        wounds.acrossStem[w] ? Math.PI * wounds.parentRadiusM[w] : startHalfWidthM(wounds, w);
     wounds.columnHalfWidthM[w] = Math.max(wounds.columnHalfWidthM[w], half);
   }
 
   // The branch core is as wide as the branch; without a branch the wound is as wide as its face.
   private static double startHalfWidthM(Wounds wounds, int w) {
-    double width = wounds.placement[w] != FLUSH && wounds.cutDiameterM[w] > 0
-        ? wounds.cutDiameterM[w]
-        : wounds.faceWidthM[w];
+    double width =
+        wounds.placement[w] != FLUSH && wounds.cutDiameterM[w] > 0
+            ? wounds.cutDiameterM[w]
+            : wounds.faceWidthM[w];
     return Math.min(Math.PI * wounds.parentRadiusM[w], width / 2);
   }
 
   /** A cut within the size and ratio limits, not flush, on a tree that can pay for its walls. */
-  static boolean heldInCore(Wounds wounds, int w, DecayParameters p, SpeciesParameters species, double reserve) {
+  static boolean heldInCore(
+      Wounds wounds, int w, DecayParameters p, SpeciesParameters species, double reserve) {
     double d = wounds.cutDiameterM[w];
     double held = wounds.placement[w] == STUB ? reserve * p.stubCoreShare() : reserve;
     return d > 0
@@ -130,11 +146,13 @@ public final class Compartmentalization implements Process {
   private static void growInCore(Wounds wounds, int w, DecayParameters p, double approach) {
     double d = wounds.cutDiameterM[w];
     double axial = (wounds.faceHeightM[w] / 2 + d * p.startAxialPerCut()) * p.coreGrowthShare();
-    double depth = Math.min(wounds.parentRadiusM[w], d * p.startDepthPerCut() * p.coreGrowthShare());
+    double depth =
+        Math.min(wounds.parentRadiusM[w], d * p.startDepthPerCut() * p.coreGrowthShare());
     wounds.columnUpM[w] = towards(wounds.columnUpM[w], axial, approach);
     wounds.columnDownM[w] = towards(wounds.columnDownM[w], axial, approach);
     wounds.columnDepthM[w] = towards(wounds.columnDepthM[w], depth, approach);
-    wounds.confined[w] = wounds.columnUpM[w] >= REACHED * axial && wounds.columnDepthM[w] >= REACHED * depth;
+    wounds.confined[w] =
+        wounds.columnUpM[w] >= REACHED * axial && wounds.columnDepthM[w] >= REACHED * depth;
   }
 
   /** Size of the wound as decay meets it: a flush cut opens its whole face, m. */
@@ -144,12 +162,20 @@ public final class Compartmentalization implements Process {
   }
 
   private static double severity(
-      Wounds wounds, int w, double d, DecayParameters p, SpeciesParameters species, double reserve) {
+      Wounds wounds,
+      int w,
+      double d,
+      DecayParameters p,
+      SpeciesParameters species,
+      double reserve) {
     double size = Math.max(1, d / species.cutLimitM());
-    double ratio = Math.max(1, d / (2 * wounds.parentRadiusM[w]) / species.branchParentRatioLimit());
+    double ratio =
+        Math.max(1, d / (2 * wounds.parentRadiusM[w]) / species.branchParentRatioLimit());
     double placed = placementFactor(wounds, w, p);
     double weak = 1 + p.lowReserveGain() * (1 - reserve);
-    return Math.min(p.severityMax(), power(size, p.sizeExponent()) * power(ratio, p.ratioExponent()) * placed * weak);
+    return Math.min(
+        p.severityMax(),
+        power(size, p.sizeExponent()) * power(ratio, p.ratioExponent()) * placed * weak);
   }
 
   // Most cuts lie within the limits, where no power need be taken.
@@ -172,7 +198,8 @@ public final class Compartmentalization implements Process {
     return heartShare > 0 && (wounds.heartwood[w] || wounds.columnDepthM[w] > sapwoodM);
   }
 
-  private static void grow(YearContext context, int w, double reach, double d, double approach, double creep) {
+  private static void grow(
+      YearContext context, int w, double reach, double d, double approach, double creep) {
     Wounds wounds = context.state.wounds;
     DecayParameters p = context.parameters.decay();
     double radius = wounds.parentRadiusM[w];
@@ -183,12 +210,19 @@ public final class Compartmentalization implements Process {
     double below = wounds.limb[w] == Wounds.ON_TRUNK ? wounds.heightM[w] : along;
     wounds.columnUpM[w] = bounded(wounds.columnUpM[w], axialLimit, approach, axialCreep, above);
     wounds.columnDownM[w] = bounded(wounds.columnDownM[w], axialLimit, approach, axialCreep, below);
-    double depthLimit = wounds.acrossStem[w] ? radius : d * p.startDepthPerCut() + reach * p.radialPerAxial();
+    double depthLimit =
+        wounds.acrossStem[w] ? radius : d * p.startDepthPerCut() + reach * p.radialPerAxial();
     wounds.columnDepthM[w] =
-        bounded(wounds.columnDepthM[w], depthLimit, approach, creep * p.heartRadialMPerYear(), radius);
+        bounded(
+            wounds.columnDepthM[w], depthLimit, approach, creep * p.heartRadialMPerYear(), radius);
     double halfLimit = wounds.faceWidthM[w] / 2 + reach * p.tangentialPerAxial();
-    wounds.columnHalfWidthM[w] = bounded(wounds.columnHalfWidthM[w], halfLimit, approach,
-        creep * p.heartTangentialMPerYear(), Math.PI * radius);
+    wounds.columnHalfWidthM[w] =
+        bounded(
+            wounds.columnHalfWidthM[w],
+            halfLimit,
+            approach,
+            creep * p.heartTangentialMPerYear(),
+            Math.PI * radius);
   }
 
   // Length of wood that a column can run in, m.
@@ -204,7 +238,8 @@ public final class Compartmentalization implements Process {
   }
 
   // Nothing ever shrinks; a bound below the present extent merely stops it.
-  private static double bounded(double value, double limit, double approach, double creep, double bound) {
+  private static double bounded(
+      double value, double limit, double approach, double creep, double bound) {
     return Math.max(value, Math.min(bound, towards(value, limit, approach) + creep));
   }
 }

@@ -4,9 +4,9 @@ import longbough.model.numeric.Fast;
 import longbough.model.parameter.StrengthParameters;
 
 /**
- * The gust at which a load that grows as U^n reaches a strength: U = U0 / exposure · (strength / load at
- * U0)^(1/n), m/s at 10 m in open country; n is the drag exponent in leaf or leafless (strength check
- * S12).
+ * The gust at which a load that grows as U^n reaches a strength: U = U0 / exposure · (strength /
+ * load at U0)^(1/n), m/s at 10 m in open country; n is the drag exponent in leaf or leafless
+ * (strength check S12).
  */
 final class CriticalGust {
   /** No gust on earth: what an unloaded part withstands, m/s. */
@@ -14,7 +14,8 @@ final class CriticalGust {
 
   private CriticalGust() {}
 
-  static double of(StrengthParameters p, boolean inLeaf, double exposure, double strength, double load) {
+  static double of(
+      StrengthParameters p, boolean inLeaf, double exposure, double strength, double load) {
     if (!(load > 0) || !(exposure > 0)) {
       return NEVER_MS;
     }

@@ -5,9 +5,10 @@ import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /**
- * Places the foliage of limb zones and sprouts in the light grid. A zone lies at a fixed share of its
- * limb's length (inner 0.30, middle 0.60, outer 0.88: midpoints of the thirds by foliage), at that
- * height and distance from the axis; a crown is taken as round with the reach of its longest limb.
+ * Places the foliage of limb zones and sprouts in the light grid. A zone lies at a fixed share of
+ * its limb's length (inner 0.30, middle 0.60, outer 0.88: midpoints of the thirds by foliage), at
+ * that height and distance from the axis; a crown is taken as round with the reach of its longest
+ * limb.
  */
 final class CrownGrid {
   private static final double LEAST_EXTENT_M = 0.5;
@@ -69,7 +70,8 @@ final class CrownGrid {
     }
   }
 
-  private static void placeSprouts(Sprouts sprouts, CrownLight light, int cohort, double reach, double height) {
+  private static void placeSprouts(
+      Sprouts sprouts, CrownLight light, int cohort, double reach, double height) {
     int cell = cell(light, reach, height);
     light.sproutCell[cohort] = cell;
     light.leafAreaM2[cell] += sprouts.leafAreaM2[cohort];

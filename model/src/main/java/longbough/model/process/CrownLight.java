@@ -8,6 +8,7 @@ public final class CrownLight {
 
   /** Bottom and top of the grid, and its outer radius, m. */
   public double bottomM;
+
   public double topM;
   public double radiusM;
 
@@ -21,7 +22,8 @@ public final class CrownLight {
   public final double[] lightShare = new double[CELLS];
 
   /** Cell of each limb zone and each sprout cohort, for look-up. */
-  public final int[] zoneCell = new int[longbough.model.state.Limbs.MAX * longbough.model.state.Limbs.ZONES];
+  public final int[] zoneCell =
+      new int[longbough.model.state.Limbs.MAX * longbough.model.state.Limbs.ZONES];
 
   public final int[] sproutCell = new int[longbough.model.state.Sprouts.MAX];
 

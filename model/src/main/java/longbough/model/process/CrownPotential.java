@@ -16,11 +16,12 @@ import longbough.model.state.TreeState;
  * b' = b + r v (1 - b)
  * </pre>
  *
- * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from the
- * species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf factor lf; E
- * light share, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k its
- * yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r return rate, v reserve over its set point. Neighbours slowly close a gap.
- * Source: allometry McPherson et al. 2016; the light rule is an assumption.
+ * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
+ * the species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf
+ * factor lf; E light share, E0 the share that repays a leaf, w span; y last season's net return of
+ * a leaf and k its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud
+ * fullness, r return rate, v reserve over its set point. Neighbours slowly close a gap. Source:
+ * allometry McPherson et al. 2016; the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();

@@ -7,8 +7,8 @@ package longbough.model.process;
  * N = 24/pi arccos(-tan(phi) tan(delta)),   delta = 23.45 deg sin(2 pi (284 + n) / 365)
  * </pre>
  *
- * N hours; phi latitude; delta declination of the sun; n day of the year. Source: Cooper P.I. 1969. The
- * absorption of radiation in solar stills. Solar Energy 12:333-346 (from memory).
+ * N hours; phi latitude; delta declination of the sun; n day of the year. Source: Cooper P.I. 1969.
+ * The absorption of radiation in solar stills. Solar Energy 12:333-346 (from memory).
  */
 final class DayLength {
   private static final double TILT_DEG = 23.45;
@@ -23,7 +23,8 @@ final class DayLength {
   static double hours(double latitudeDeg, int month) {
     double day = (month + 0.5) * MONTH_DAYS;
     double declination =
-        StrictMath.toRadians(TILT_DEG) * StrictMath.sin(2 * Math.PI * (EQUINOX_OFFSET + day) / DAYS);
+        StrictMath.toRadians(TILT_DEG)
+            * StrictMath.sin(2 * Math.PI * (EQUINOX_OFFSET + day) / DAYS);
     double x = -StrictMath.tan(StrictMath.toRadians(latitudeDeg)) * StrictMath.tan(declination);
     return HOURS / Math.PI * StrictMath.acos(Math.min(1, Math.max(-1, x)));
   }

@@ -17,8 +17,8 @@ import longbough.model.state.TreeState;
  * </pre>
  *
  * d share lost this year (1); y share of what was lost that comes back the same season. Source: one
- * complete defoliation is survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not by
- * evergreens (Piper and Fajardo 2014); y is an assumption.
+ * complete defoliation is survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not
+ * by evergreens (Piper and Fajardo 2014); y is an assumption.
  */
 public final class Defoliation implements Process {
 
@@ -50,10 +50,12 @@ public final class Defoliation implements Process {
       return;
     }
     double before = context.state.leafAreaM2();
-    context.ledger.book(Flow.EATEN, LeafLoss.take(context.state, lost) + storedInLeaves(context, lost));
+    context.ledger.book(
+        Flow.EATEN, LeafLoss.take(context.state, lost) + storedInLeaves(context, lost));
     context.light.stale = true;
     if (context.site.insectDefoliation > 0 && context.events.on()) {
-      context.events.add(new TreeEvent.Defoliated(context.state.year, context.site.insectDefoliation));
+      context.events.add(
+          new TreeEvent.Defoliated(context.state.year, context.site.insectDefoliation));
     }
     if (!evergreen) {
       secondFlush(context, lost * before * context.parameters.weather().secondFlush());
@@ -66,8 +68,12 @@ public final class Defoliation implements Process {
     ModelParameters p = context.parameters;
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     double leaves = context.state.leafKgC() / (1 - Math.min(lost, 1 - LEAST_LEFT)) * lost;
-    double store = p.reserve().leafStore(p.species()) * p.reserve().ceilingFactor() * dryToSugar * leaves;
-    double taken = pools.reserveCeilingKgC > 0 ? pools.reserveKgC * Math.min(1, store / pools.reserveCeilingKgC) : 0;
+    double store =
+        p.reserve().leafStore(p.species()) * p.reserve().ceilingFactor() * dryToSugar * leaves;
+    double taken =
+        pools.reserveCeilingKgC > 0
+            ? pools.reserveKgC * Math.min(1, store / pools.reserveCeilingKgC)
+            : 0;
     pools.reserveKgC -= taken;
     return taken;
   }
@@ -84,7 +90,9 @@ public final class Defoliation implements Process {
     }
     double shadeBuilt = context.parameters.carbon().shadeCapacity();
     double perArea = Foliage.leafKgCM2(context.parameters, (1 + shadeBuilt) / 2);
-    double able = Spending.structureFor(context, context.parameters.reserve().flushShare() * state.pools.mobileKgC());
+    double able =
+        Spending.structureFor(
+            context, context.parameters.reserve().flushShare() * state.pools.mobileKgC());
     double built = Math.min(wantedM2 * perArea, able);
     double areaM2 = built / perArea;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {

@@ -2,6 +2,8 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
+import longbough.model.geometry.Allometry;
+import longbough.model.geometry.CrownShape;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
@@ -10,8 +12,6 @@ import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
-import longbough.model.geometry.Allometry;
-import longbough.model.geometry.CrownShape;
 
 /**
  * Growth in height and in limb length, before the rings.
@@ -22,14 +22,14 @@ import longbough.model.geometry.CrownShape;
  * wood = form ((A' - A) l' + tw A dl),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
  * </pre>
  *
- * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of some
- * ten years, so that height holds on when rings narrow); hf this tree's height over allometry; v vigour
- * from the reserve; target length from the crown's shape and allometric spread; sl slenderness that
- * a shoot can bear, so that length brings the thickness it needs; tw wood of a new shoot over base area times its
- * length, since its end is thin; tip 1 intact, less where headed; A
- * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader does
- * not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory); allometry see
- * {@link Allometry}.
+ * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of
+ * some ten years, so that height holds on when rings narrow); hf this tree's height over allometry;
+ * v vigour from the reserve; target length from the crown's shape and allometric spread; sl
+ * slenderness that a shoot can bear, so that length brings the thickness it needs; tw wood of a new
+ * shoot over base area times its length, since its end is thin; tip 1 intact, less where headed; A
+ * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader
+ * does not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory);
+ * allometry see {@link Allometry}.
  */
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
@@ -49,7 +49,8 @@ public final class Extension implements Process {
 
   @Override
   public Set<StatePart> owns() {
-    return Set.of(StatePart.TRUNK, StatePart.LIMBS, StatePart.POOLS, StatePart.FOLIAGE, StatePart.SPROUTS);
+    return Set.of(
+        StatePart.TRUNK, StatePart.LIMBS, StatePart.POOLS, StatePart.FOLIAGE, StatePart.SPROUTS);
   }
 
   @Override
@@ -63,15 +64,18 @@ public final class Extension implements Process {
     double leaderCost = density * leaderVolumeM3(state.trunk, heightGain, p.allocation());
     double cost = limbCost + leaderCost;
     double able =
-        Spending.structureFor(context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
+        Spending.structureFor(
+            context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
     double met = cost > able ? able / cost : 1;
     if (cost <= 0 || met <= 0) {
       return;
     }
     double rise = heightGain * met;
-    double leader = met < 1 ? density * leaderVolumeM3(state.trunk, rise, p.allocation()) : leaderCost;
+    double leader =
+        met < 1 ? density * leaderVolumeM3(state.trunk, rise, p.allocation()) : leaderCost;
     double built = 0;
-    // A new station comes whole, so a tiny budget may not reach: then the leader waits for next year.
+    // A new station comes whole, so a tiny budget may not reach: then the leader waits for next
+    // year.
     if (rise > 0 && leader + met * limbCost <= able) {
       rise(state, p.allocation(), rise);
       state.pools.trunkSapwoodKgC += leader;
@@ -105,7 +109,8 @@ public final class Extension implements Process {
       wantedM[limb] = 0;
       if (limbs.alive(limb)) {
         double sin = angles.sin(limbs, limb);
-        double target = targetLengthM(state, p.species(), limb, radius, sin, angles.cos(limbs, limb));
+        double target =
+            targetLengthM(state, p.species(), limb, radius, sin, angles.cos(limbs, limb));
         double leaf = limbs.leafAreaM2(limb);
         double full = fullM2(limbs, limb);
         double well = full > 0 ? Math.min(1, leaf / full) : 0;
@@ -121,7 +126,9 @@ public final class Extension implements Process {
 
   private static double fullM2(Limbs limbs, int limb) {
     int zone = limb * Limbs.ZONES;
-    return limbs.fullLeafAreaM2[zone] + limbs.fullLeafAreaM2[zone + 1] + limbs.fullLeafAreaM2[zone + 2];
+    return limbs.fullLeafAreaM2[zone]
+        + limbs.fullLeafAreaM2[zone + 1]
+        + limbs.fullLeafAreaM2[zone + 2];
   }
 
   private static double targetLengthM(
@@ -137,24 +144,34 @@ public final class Extension implements Process {
   }
 
   /** Volume that a limb gains by a growth in length, with the thickness that this asks for, m3. */
-  private static double limbVolumeM3(AllocationParameters a, double diameterM, double lengthM, double gainM) {
+  private static double limbVolumeM3(
+      AllocationParameters a, double diameterM, double lengthM, double gainM) {
     if (gainM <= 0) {
       return 0;
     }
     double longer = lengthM + gainM;
     double thicker = thickerM(a, diameterM, lengthM, longer);
     double thickening = (thicker * thicker - diameterM * diameterM) * longer;
-    return a.limbForm() * Math.PI / 4 * (thickening + a.tipWoodShare() * diameterM * diameterM * gainM);
+    return a.limbForm()
+        * Math.PI
+        / 4
+        * (thickening + a.tipWoodShare() * diameterM * diameterM * gainM);
   }
 
-  /** Base diameter of a limb that has grown longer: what its length asks for, at most in proportion. */
-  private static double thickerM(AllocationParameters a, double diameterM, double lengthM, double longerM) {
+  /**
+   * Base diameter of a limb that has grown longer: what its length asks for, at most in proportion.
+   */
+  private static double thickerM(
+      AllocationParameters a, double diameterM, double lengthM, double longerM) {
     double inProportion = lengthM > 0 ? diameterM * longerM / lengthM : diameterM;
     return Math.max(diameterM, Math.min(longerM / a.slendernessMax(), inProportion));
   }
 
-  /** Radius of the leader at a station after growth to a new top with at most so much in radius, m. */
-  private static double leaderRadiusM(Trunk trunk, int station, double topM, double mostM, AllocationParameters a) {
+  /**
+   * Radius of the leader at a station after growth to a new top with at most so much in radius, m.
+   */
+  private static double leaderRadiusM(
+      Trunk trunk, int station, double topM, double mostM, AllocationParameters a) {
     if (station >= trunk.stations) {
       return LEAST_RADIUS_M;
     }

@@ -12,15 +12,16 @@ import longbough.model.state.Vitality;
  * Yearly probability that the year's strongest gust exceeds what stem, roots and the weakest limb
  * withstand.
  *
- * <p>The yearly highest gust follows Gumbel's distribution, P(gust ≤ u) = exp(-exp(-(u - μ) / β)), with μ and
- * β (m/s) from the climate's ten-year and fifty-year gusts; it comes in leaf with a fixed probability.
- * P(failure) = P(gust > critical gust). One gust loads all parts, so the probability that anything fails
- * is that of the weakest part, not the sum.
+ * <p>The yearly highest gust follows Gumbel's distribution, P(gust ≤ u) = exp(-exp(-(u - μ) / β)),
+ * with μ and β (m/s) from the climate's ten-year and fifty-year gusts; it comes in leaf with a
+ * fixed probability. P(failure) = P(gust > critical gust). One gust loads all parts, so the
+ * probability that anything fails is that of the weakest part, not the sum.
  */
 public final class FailureProbability implements Process {
   // Reduced variates of the return periods: -ln(-ln(1 - 1/T)).
   private static final double TEN_YEARS = -Fast.log(-Fast.log(1 - 1 / 10.0));
-  // Below this rate the series of 1 - exp(-rate) is exact where the difference would lose its digits.
+  // Below this rate the series of 1 - exp(-rate) is exact where the difference would lose its
+  // digits.
   private static final double SELDOM = 1e-5;
   private static final double FIFTY_YEARS = -Fast.log(-Fast.log(1 - 1 / 50.0));
 
@@ -52,9 +53,11 @@ public final class FailureProbability implements Process {
     vitality.stemFailureProbability = stem;
     vitality.uprootingProbability = root;
     vitality.limbFailureProbability = limb;
-    vitality.failureProbability = exceeded(context,
-        Math.min(Math.min(wind.stemInLeafMs, wind.rootInLeafMs), wind.limbInLeafMs),
-        Math.min(Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs), wind.limbLeaflessMs));
+    vitality.failureProbability =
+        exceeded(
+            context,
+            Math.min(Math.min(wind.stemInLeafMs, wind.rootInLeafMs), wind.limbInLeafMs),
+            Math.min(Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs), wind.limbLeaflessMs));
     worst(context);
   }
 
@@ -64,7 +67,8 @@ public final class FailureProbability implements Process {
     }
     double share = context.parameters.strength().gustInLeafShare();
     return share * exceedance(inLeafMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs)
-        + (1 - share) * exceedance(leaflessMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs);
+        + (1 - share)
+            * exceedance(leaflessMs, context.site.gustTenYearMs, context.site.gustFiftyYearMs);
   }
 
   /** Yearly probability that the highest gust exceeds a speed, both m/s at 10 m in the open. */
@@ -78,11 +82,15 @@ public final class FailureProbability implements Process {
     return rate < SELDOM ? rate * (1 - rate / 2) : 1 - Fast.exp(-rate);
   }
 
-  /** Station where decay has taken most of the trunk's strength, thin tops apart; without decay, the most loaded. */
+  /**
+   * Station where decay has taken most of the trunk's strength, thin tops apart; without decay, the
+   * most loaded.
+   */
   private static int mostDecayed(YearContext context) {
     Trunk trunk = context.state.trunk;
     Sections sections = context.state.sections;
-    double least = context.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    double least =
+        context.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     int found = context.wind.worstStation;
     double most = 0;
     for (int s = 0; s < trunk.stations; s++) {

@@ -10,9 +10,10 @@ import longbough.model.parameter.ModelParameters;
  * s(E) = s0 + (1 - s0) min(1, E / E1)
  * </pre>
  *
- * E light share of the cell (1); s0 capacity of deep-shade leaves over sun leaves (1); E1 light share
- * of a full sun leaf (1). Mass per area follows the same share, since capacity per mass changes little
- * within a crown. Source: the shade range is from memory; see parameters {@code carbon.shade_capacity}.
+ * E light share of the cell (1); s0 capacity of deep-shade leaves over sun leaves (1); E1 light
+ * share of a full sun leaf (1). Mass per area follows the same share, since capacity per mass
+ * changes little within a crown. Source: the shade range is from memory; see parameters {@code
+ * carbon.shade_capacity}.
  */
 final class Foliage {
 

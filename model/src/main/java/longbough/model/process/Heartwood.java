@@ -14,9 +14,9 @@ import longbough.model.state.TreeState;
  * depth = R40 (1 - sqrt(1 - s40)) sqrt(R / R40),   share = 1 - (1 - min(1, depth / R))^2
  * </pre>
  *
- * R radius at breast height (m), R40 = 0.20 m; s40 the species' sapwood share at 40 cm dbh. Heartwood
- * never turns back. Source: sapwood shares from SCBI ForestGEO sapwood depths (see the species files); the
- * square root in size is an assumption.
+ * R radius at breast height (m), R40 = 0.20 m; s40 the species' sapwood share at 40 cm dbh.
+ * Heartwood never turns back. Source: sapwood shares from SCBI ForestGEO sapwood depths (see the
+ * species files); the square root in size is an assumption.
  */
 public final class Heartwood implements Process {
   private static final double REFERENCE_RADIUS_M = 0.20;

@@ -11,7 +11,8 @@ import longbough.model.state.TreeState;
 
 /**
  * Autumn. Deciduous trees drop all leaf carbon; the leaf area stays on record as what the buds will
- * put out again, since pruning in winter takes it with the buds. Evergreens drop their oldest leaves:
+ * put out again, since pruning in winter takes it with the buds. Evergreens drop their oldest
+ * leaves:
  *
  * <pre>
  * kept share of age class a = min(1, max(0, life - (a + 1)))

@@ -15,11 +15,11 @@ import longbough.model.state.TreeState;
  * leaf carbon += q (f - b) new L m,      b' = b + q (f - b)
  * </pre>
  *
- * f share of the season's leaves that the warmth has called out so far, b share that is built; new share of a zone's leaf area that is new; m
- * leaf carbon per area by its light (kg C m-2); v greatest share of the mobile reserve that one month may
- * take; c construction cost. What can't be paid at once is built later from what the first leaves earn;
- * what is not built by midsummer is not put out this year. Source: construction
- * cost Ryan 1991; v assumption.
+ * f share of the season's leaves that the warmth has called out so far, b share that is built; new
+ * share of a zone's leaf area that is new; m leaf carbon per area by its light (kg C m-2); v
+ * greatest share of the mobile reserve that one month may take; c construction cost. What can't be
+ * paid at once is built later from what the first leaves earn; what is not built by midsummer is
+ * not put out this year. Source: construction cost Ryan 1991; v assumption.
  */
 public final class LeafFlush implements Process {
   private static final int MIDSUMMER = 7;
@@ -88,12 +88,14 @@ public final class LeafFlush implements Process {
     CrownLight light = context.light;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       double fresh = unfolded * context.newLeafShare[zone] * limbs.leafAreaM2[zone];
-      limbs.leafKgC[zone] += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
+      limbs.leafKgC[zone] +=
+          fresh * Foliage.leafKgCM2(p, light.capacityShare[light.zoneCell[zone]]);
     }
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       double fresh = unfolded * context.newSproutLeafShare[cohort] * sprouts.leafAreaM2[cohort];
       if (fresh > 0) {
-        sprouts.leafKgC[cohort] += fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
+        sprouts.leafKgC[cohort] +=
+            fresh * Foliage.leafKgCM2(p, light.capacityShare[light.sproutCell[cohort]]);
       }
     }
   }

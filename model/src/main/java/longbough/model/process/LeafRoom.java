@@ -7,7 +7,10 @@ import longbough.model.parameter.SpeciesParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 
-/** Leaf area that space and light support in each zone; the equations stand in {@link CrownPotential}. */
+/**
+ * Leaf area that space and light support in each zone; the equations stand in {@link
+ * CrownPotential}.
+ */
 public final class LeafRoom {
   /** Shares of a limb's crown volume by zone: rings between 0, 0.45, 0.75 and 1 of the reach. */
   private static final double[] ZONE_VOLUME = {0.2025, 0.36, 0.4375};
@@ -24,10 +27,14 @@ public final class LeafRoom {
   private static double densityM2M3(TreeState state, SpeciesParameters s) {
     double dbh = state.trunk.dbhM();
     double diameter = Allometry.crownDiameterM(s, dbh);
-    return state.frame.leafFactor * Allometry.leafAreaM2(s, dbh) / (diameter * diameter * Allometry.heightM(s, dbh));
+    return state.frame.leafFactor
+        * Allometry.leafAreaM2(s, dbh)
+        / (diameter * diameter * Allometry.heightM(s, dbh));
   }
 
-  /** Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once. */
+  /**
+   * Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once.
+   */
   void follow(TreeState state, CrownLight light, ModelParameters p, double pace) {
     double density = densityM2M3(state, p.species());
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
@@ -53,7 +60,9 @@ public final class LeafRoom {
     }
   }
 
-  /** Share of its leaf that a zone keeps by last season's return: all where it repaid its building. */
+  /**
+   * Share of its leaf that a zone keeps by last season's return: all where it repaid its building.
+   */
   private static double worth(double returnKgCM2, double costKgCM2) {
     return costKgCM2 > 0 ? Math.min(1, Math.max(0, 1 + returnKgCM2 / costKgCM2)) : 1;
   }
@@ -66,16 +75,18 @@ public final class LeafRoom {
 
   static double fit(ModelParameters p, double lightShare) {
     AllocationParameters a = p.allocation();
-    double low = a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
+    double low =
+        a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
     return Math.min(1, Math.max(0, (lightShare - low) / a.lightSpan()));
   }
 
   /**
-   * Sets the full leaf area of every zone of an untouched crown: such that it would sum to a given leaf
-   * area were the tree free-standing, which gives the leaf factor, and then as its real openness allows.
-   * Light and leaf are made to agree by some rounds.
+   * Sets the full leaf area of every zone of an untouched crown: such that it would sum to a given
+   * leaf area were the tree free-standing, which gives the leaf factor, and then as its real
+   * openness allows. Light and leaf are made to agree by some rounds.
    */
-  public static void settle(TreeState state, ModelParameters p, double openness, double leafAreaM2) {
+  public static void settle(
+      TreeState state, ModelParameters p, double openness, double leafAreaM2) {
     LeafRoom room = new LeafRoom();
     LightField field = new LightField();
     CrownLight light = new CrownLight();
@@ -105,5 +116,4 @@ public final class LeafRoom {
       System.arraycopy(limbs.fullLeafAreaM2, 0, limbs.leafAreaM2, 0, limbs.count * Limbs.ZONES);
     }
   }
-
 }

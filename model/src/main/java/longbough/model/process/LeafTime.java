@@ -14,7 +14,9 @@ final class LeafTime {
 
   private LeafTime() {}
 
-  /** Share of the leaf area on record that is really out this month; evergreens always hold theirs. */
+  /**
+   * Share of the leaf area on record that is really out this month; evergreens always hold theirs.
+   */
   static double leavesOut(YearContext context) {
     return context.parameters.species().evergreen()
         ? 1

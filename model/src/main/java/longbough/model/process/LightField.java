@@ -19,12 +19,12 @@ import longbough.model.state.TreeState;
  * clumping (1); w optical depth of wood over leaves (1); D leaf area density of cell j (m2 m-3); s
  * path from cell c to the sky through cell j (m). The flux on flat ground that comes from below
  * elevation e is sin(e)^p of all (p = 2 for an evenly bright sky), so that light from a band onto a
- * leaf that faces it is the integral of dF/sin(e): this is why a free-standing crown earns more than
- * its ground projection (p/(p-1) = 2 for an even sky). Neighbours and walls take away low bands by
- * the site's openness.
+ * leaf that faces it is the integral of dF/sin(e): this is why a free-standing crown earns more
+ * than its ground projection (p/(p-1) = 2 for an even sky). Neighbours and walls take away low
+ * bands by the site's openness.
  *
- * <p>Source: Monsi M., Saeki T. 1953; spherical geometry. Assumes a round crown and leaves spread at
- * random within a cell.
+ * <p>Source: Monsi M., Saeki T. 1953; spherical geometry. Assumes a round crown and leaves spread
+ * at random within a cell.
  */
 public final class LightField {
   private static final int SLOPES = RayTable.SLOPES.length;
@@ -37,7 +37,8 @@ public final class LightField {
   private final double[] scratch = new double[RayTable.RAYS];
 
   /** Light in the crown of a tree as it stands. */
-  public void compute(TreeState state, CrownLight light, ModelParameters parameters, double openness) {
+  public void compute(
+      TreeState state, CrownLight light, ModelParameters parameters, double openness) {
     LightParameters p = parameters.light();
     grid.place(state, light);
     light.allLeafAreaM2 = state.leafAreaM2();
@@ -49,7 +50,8 @@ public final class LightField {
     passed(depth);
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       light.lightShare[cell] = k * sky(cell * RayTable.DIRECTIONS);
-      light.capacityShare[cell] = Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
+      light.capacityShare[cell] =
+          Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
     }
   }
 
@@ -115,7 +117,8 @@ public final class LightField {
     for (int slope = 0; slope < SLOPES; slope++) {
       double around = 0;
       for (int bearing = 0; bearing < RayTable.BEARINGS; bearing++) {
-        around += RayTable.BEARING_WEIGHTS[bearing] * ray[firstRay + slope * RayTable.BEARINGS + bearing];
+        around +=
+            RayTable.BEARING_WEIGHTS[bearing] * ray[firstRay + slope * RayTable.BEARINGS + bearing];
       }
       sum += bandWeight[slope] * around;
     }

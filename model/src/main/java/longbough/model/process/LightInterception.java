@@ -5,8 +5,8 @@ import java.util.Set;
 import longbough.model.parameter.ModelParameters;
 
 /**
- * Keeps the light in the crown up to date: computes {@link LightField} anew when foliage has changed.
- * Source: Monsi M., Saeki T. 1953; spherical geometry.
+ * Keeps the light in the crown up to date: computes {@link LightField} anew when foliage has
+ * changed. Source: Monsi M., Saeki T. 1953; spherical geometry.
  */
 public final class LightInterception implements Process {
   private final LightField field = new LightField();

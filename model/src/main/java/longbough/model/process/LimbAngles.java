@@ -5,8 +5,9 @@ import longbough.model.numeric.Fast;
 import longbough.model.state.Limbs;
 
 /**
- * Rise and reach of a limb over its length: cosine and sine of its angle from the vertical, kept as long as
- * the angle stays. The values follow from the limb alone, so that keeping them changes no result.
+ * Rise and reach of a limb over its length: cosine and sine of its angle from the vertical, kept as
+ * long as the angle stays. The values follow from the limb alone, so that keeping them changes no
+ * result.
  */
 final class LimbAngles {
   private final double[] knownRad = new double[Limbs.MAX];

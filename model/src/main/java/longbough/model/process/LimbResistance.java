@@ -14,16 +14,17 @@ import longbough.model.state.Wounds;
 /**
  * The gust that would break the weakest limb or sprout at its union.
  *
- * <p>Moment at the base M = e q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull on a long
- * lever; e is the share of its drag that bends one limb. Stress M / (π/32 d³) is compared with κ · MOR · j (Pa), with d base diameter (m), κ branch
- * strength over clear-wood strength (strength check S11), j the strength of the union: below 1 for a
- * codominant fork (branch over trunk diameter above a limit), less where its bark is included (S09, S10;
- * where nobody has looked, by the species' share of forks with included bark), and for a sprout j0 + (1 - j0) t / (t + t1),
- * t its age (years), because a sprout starts in the outermost ring; a limb whose end was headed and not
- * restored keeps only a share, since its new crown hangs on such shoots. Where sprouts sit on
- * decayed trunk, j falls with the decayed share of its section; below a heading cut of a limb by the cube
- * of the decayed share of its radius. A sprout's base follows from its wood as a slender
- * stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
+ * <p>Moment at the base M = e q Σ A(zone) φ(z) · distance along the limb (N m): leaves far out pull
+ * on a long lever; e is the share of its drag that bends one limb. Stress M / (π/32 d³) is compared
+ * with κ · MOR · j (Pa), with d base diameter (m), κ branch strength over clear-wood strength
+ * (strength check S11), j the strength of the union: below 1 for a codominant fork (branch over
+ * trunk diameter above a limit), less where its bark is included (S09, S10; where nobody has
+ * looked, by the species' share of forks with included bark), and for a sprout j0 + (1 - j0) t / (t
+ * + t1), t its age (years), because a sprout starts in the outermost ring; a limb whose end was
+ * headed and not restored keeps only a share, since its new crown hangs on such shoots. Where
+ * sprouts sit on decayed trunk, j falls with the decayed share of its section; below a heading cut
+ * of a limb by the cube of the decayed share of its radius. A sprout's base follows from its wood
+ * as a slender stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
  */
 public final class LimbResistance implements Process {
   private final LimbAngles angles = new LimbAngles();
@@ -120,13 +121,16 @@ public final class LimbResistance implements Process {
     StrengthParameters p = context.parameters.strength();
     Limbs limbs = context.state.limbs;
     double trunkM = 2 * context.state.trunk.radiusAtM(limbs.heightM[limb]);
-    boolean fork = limbs.codominant[limb] || limbs.baseDiameterM[limb] > p.codominantRatio() * trunkM;
+    boolean fork =
+        limbs.codominant[limb] || limbs.baseDiameterM[limb] > p.codominantRatio() * trunkM;
     double included = fork ? context.parameters.species().unionWeakness() : 0;
     if (limbs.includedBark[limb]) {
       included = 1;
     }
     double headed = limbs.tip[limb] == TipState.HEADED.code() ? p.headedLimbFactor() : 1;
-    return headed * (fork ? p.codominantFactor() : 1) * (1 - included * (1 - p.includedBarkFactor()));
+    return headed
+        * (fork ? p.codominantFactor() : 1)
+        * (1 - included * (1 - p.includedBarkFactor()));
   }
 
   private static double weakestSprout(YearContext context, double least) {
@@ -137,7 +141,8 @@ public final class LimbResistance implements Process {
       if (sprouts.count[cohort] > 0 && sprouts.leafAreaM2[cohort] > 0) {
         double d = sproutDiameterM(context, cohort);
         if (d >= p.leastSproutM()) {
-          double demand = sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
+          double demand =
+              sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
           if (demand > worst) {
             worst = demand;
             weakest(context.wind, cohort, true, d);
@@ -154,15 +159,18 @@ public final class LimbResistance implements Process {
     double length = sprouts.lengthM[cohort] * sprouts.count[cohort];
     double carbonKgM3 = CARBON_PER_WOOD * context.parameters.species().woodDensityKgM3();
     double form = context.parameters.strength().sproutStemForm();
-    return length > 0 ? Math.sqrt(4 / Math.PI * sprouts.woodKgC[cohort] / (form * carbonKgM3 * length)) : 0;
+    return length > 0
+        ? Math.sqrt(4 / Math.PI * sprouts.woodKgC[cohort] / (form * carbonKgM3 * length))
+        : 0;
   }
 
   private static double sproutMoment(YearContext context, int cohort) {
     TreeState state = context.state;
     double half = state.sprouts.lengthM[cohort] / 2;
-    double foot = cohort < Limbs.MAX
-        ? state.limbs.heightM[cohort]
-        : Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
+    double foot =
+        cohort < Limbs.MAX
+            ? state.limbs.heightM[cohort]
+            : Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
     double profile = context.parameters.strength().profile().inLeaf(station(foot + half));
     double leaf = state.sprouts.leafAreaM2[cohort] / state.sprouts.count[cohort];
     return context.wind.areaPerLeafArea * leaf * half * profile;
@@ -171,8 +179,8 @@ public final class LimbResistance implements Process {
   private static double sproutUnion(YearContext context, int cohort) {
     StrengthParameters p = context.parameters.strength();
     double age = context.state.sprouts.ageYears[cohort];
-    double union = p.sproutUnionStart()
-        + (1 - p.sproutUnionStart()) * age / (age + p.sproutUnionHalfYears());
+    double union =
+        p.sproutUnionStart() + (1 - p.sproutUnionStart()) * age / (age + p.sproutUnionHalfYears());
     if (cohort >= Limbs.MAX) {
       double height = Math.min(Sprouts.trunkHeightM(cohort), context.state.trunk.heightM);
       union *= 1 - p.decayedUnionLoss() * context.state.sections.areaFraction[station(height)];
@@ -189,16 +197,22 @@ public final class LimbResistance implements Process {
     wind.weakestDiameterM = diameterM;
   }
 
-  // Leafless, the profile's slightly steeper power is neglected beside the share of drag that stays.
+  // Leafless, the profile's slightly steeper power is neglected beside the share of drag that
+  // stays.
   private static void criticalGusts(YearContext context, double demand) {
     StrengthParameters p = context.parameters.strength();
-    double strength = Math.PI / 32 * p.limbStrengthShare()
-        * context.parameters.species().modulusOfRuptureMpa() * 1e6;
+    double strength =
+        Math.PI
+            / 32
+            * p.limbStrengthShare()
+            * context.parameters.species().modulusOfRuptureMpa()
+            * 1e6;
     double load = p.limbLoadShare() * p.loadPa() * p.dragCoefficient() * demand;
     double exposure = context.site.windExposure;
     context.wind.limbInLeafMs = CriticalGust.of(p, true, exposure, strength, load);
-    context.wind.limbLeaflessMs = context.parameters.species().evergreen()
-        ? context.wind.limbInLeafMs
-        : CriticalGust.of(p, false, exposure, strength, load * p.leaflessShare());
+    context.wind.limbLeaflessMs =
+        context.parameters.species().evergreen()
+            ? context.wind.limbInLeafMs
+            : CriticalGust.of(p, false, exposure, strength, load * p.leaflessShare());
   }
 }

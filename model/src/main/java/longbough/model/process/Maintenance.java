@@ -18,13 +18,13 @@ import longbough.model.state.TreeState;
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
  * </pre>
  *
- * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr and
- * coarse roots Ro the sapwood share s of the section but no deeper than da (m) under the bark, since
- * inner sapwood respires little (R radius, m); F carbon in fine roots; Ql of leaves is lower because they acclimate; rs, rf
- * rates at 10 degC (kg C per kg C and year); rd dark respiration over capacity A at 25 degC; L leaf
- * area, s shade share by cell; x lit over dark respiration. These costs stay when leaves go: that is
- * how a tree starves. What the mobile reserve can't pay is recorded as unmet. Source: Ryan 1991, Ryan
- * et al. 1995, Wright et al. 2004.
+ * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
+ * and coarse roots Ro the sapwood share s of the section but no deeper than da (m) under the bark,
+ * since inner sapwood respires little (R radius, m); F carbon in fine roots; Ql of leaves is lower
+ * because they acclimate; rs, rf rates at 10 degC (kg C per kg C and year); rd dark respiration
+ * over capacity A at 25 degC; L leaf area, s shade share by cell; x lit over dark respiration.
+ * These costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
+ * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -59,9 +59,11 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     double temperature = context.site.temperatureC[context.month - 1];
     double wood =
-        p.sapwoodRespiration() * livingWoodKgC(state, parameters) + p.fineRootRespiration() * state.pools.fineRootKgC;
+        p.sapwoodRespiration() * livingWoodKgC(state, parameters)
+            + p.fineRootRespiration() * state.pools.fineRootKgC;
     double need =
-        wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C) + leaves(context, p, temperature);
+        wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
+            + leaves(context, p, temperature);
     context.maintenanceNeedKgC += need;
     Pools pools = state.pools;
     double paid = Math.min(need, pools.mobileKgC());
@@ -79,9 +81,15 @@ public final class Maintenance implements Process {
       return 0;
     }
     double day = context.site.dayLengthH[month];
-    double seconds = (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
+    double seconds =
+        (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
     double perArea =
-        s.darkRespirationRatio() * place.growthFactor() * s.photosyntheticCapacityUmolM2S() * LeafTime.KG_C_PER_UMOL * seconds * on
+        s.darkRespirationRatio()
+            * place.growthFactor()
+            * s.photosyntheticCapacityUmolM2S()
+            * LeafTime.KG_C_PER_UMOL
+            * seconds
+            * on
             * LeafTime.q10Factor(p.leafQ10(), temperature, LEAF_REFERENCE_C);
     CrownLight light = context.light;
     double sum = 0;
@@ -99,6 +107,8 @@ public final class Maintenance implements Process {
     double active = Math.min(state.trunk.sapwoodShare, 1 - inner * inner);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
-    return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC() + active * axis;
+    return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC()
+        + state.sprouts.woodKgC()
+        + active * axis;
   }
 }

@@ -1,15 +1,15 @@
 package longbough.model.process;
 
+import longbough.model.geometry.CrownShape;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
-import longbough.model.geometry.CrownShape;
 
 /**
- * First-order limbs that the growing leader leaves behind, one for each spacing of new height, at the
- * golden angle from the last (phyllotaxis). A new limb starts without wood or leaves of its own; both are
- * built from the next year's budgets.
+ * First-order limbs that the growing leader leaves behind, one for each spacing of new height, at
+ * the golden angle from the last (phyllotaxis). A new limb starts without wood or leaves of its
+ * own; both are built from the next year's budgets.
  */
 final class NewLimbs {
   private static final double GOLDEN_ANGLE = Math.PI * (3 - 2.23606797749979);
@@ -36,11 +36,14 @@ final class NewLimbs {
     }
   }
 
-  private static void start(YearContext context, int limb, double heightM, double azimuthRad, double spacingM) {
+  private static void start(
+      YearContext context, int limb, double heightM, double azimuthRad, double spacingM) {
     ModelParameters p = context.parameters;
     TreeState state = context.state;
     Limbs limbs = state.limbs;
-    double u = (heightM - state.frame.crownBaseM) / Math.max(1e-9, state.trunk.heightM - state.frame.crownBaseM);
+    double u =
+        (heightM - state.frame.crownBaseM)
+            / Math.max(1e-9, state.trunk.heightM - state.frame.crownBaseM);
     limbs.clear(limb);
     state.sprouts.clearShoots(limb);
     state.sprouts.budBank[limb] = p.species().budBankPerLimb();

@@ -12,9 +12,9 @@ import longbough.model.state.Pools;
  * out = o G,   G' = (1 - o) G
  * </pre>
  *
- * G the year's growth budget (kg C); o share of it (1). Counted as production, since it is built or given
- * away, but it leaves the tree. Source: from memory; these sinks together take some tenth to a quarter of
- * net production in temperate trees.
+ * G the year's growth budget (kg C); o share of it (1). Counted as production, since it is built or
+ * given away, but it leaves the tree. Source: from memory; these sinks together take some tenth to
+ * a quarter of net production in temperate trees.
  */
 public final class OtherSinks implements Process {
 

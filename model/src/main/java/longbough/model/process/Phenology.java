@@ -12,9 +12,10 @@ import longbough.model.parameter.SpeciesParameters;
  * f_m = min(1, max(0, (T_m - T0) / w + 1/2)),  never falling before the height of summer, never rising after
  * </pre>
  *
- * T monthly mean (degC); T0 the species' leaf-out (spring) or leaf-fall (autumn) temperature; w the span
- * over which a canopy unfolds (4 degC, assumption). Evergreens use the spring share for their new cohort.
- * Every tree is in leaf by midsummer; deciduous trees are bare in the two months around midwinter.
+ * T monthly mean (degC); T0 the species' leaf-out (spring) or leaf-fall (autumn) temperature; w the
+ * span over which a canopy unfolds (4 degC, assumption). Evergreens use the spring share for their
+ * new cohort. Every tree is in leaf by midsummer; deciduous trees are bare in the two months around
+ * midwinter.
  */
 public final class Phenology implements Process {
   private static final double SPAN_C = 4;
@@ -50,7 +51,9 @@ public final class Phenology implements Process {
     double lowest = 1;
     for (int month = MIDSUMMER + 1; month <= LAST; month++) {
       boolean bare = !s.evergreen() && month == LAST;
-      lowest = Math.min(lowest, bare ? 0 : share(context.site.temperatureC[month], s.leafFallTemperatureC()));
+      lowest =
+          Math.min(
+              lowest, bare ? 0 : share(context.site.temperatureC[month], s.leafFallTemperatureC()));
       on[month] = s.evergreen() ? 1 : lowest;
     }
   }

@@ -20,12 +20,12 @@ import longbough.model.state.Trunk;
  * W / (1 + r) = rho cw [ sum_z dA(z) dz + phi sum_i dA_i l_i ],   roots: r / (1 + r) W
  * </pre>
  *
- * dA new cross-section (m2) of the trunk at height z and of limb i; L live leaf area (m2): below the
- * crown the new area is the same at all heights (Pressler's rule), so a raised crown slows the lower
- * trunk; s, zs swelling of the butt; k limb areas over trunk area; l limb length (m), phi form; W wood
- * built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A ring can't be wider
- * than the species' widest; what is left over goes back to the reserve. Source: pipe model, Shinozaki
- * et al. 1964; Pressler's rule as told by Larson 1963.
+ * dA new cross-section (m2) of the trunk at height z and of limb i; L live leaf area (m2): below
+ * the crown the new area is the same at all heights (Pressler's rule), so a raised crown slows the
+ * lower trunk; s, zs swelling of the butt; k limb areas over trunk area; l limb length (m), phi
+ * form; W wood built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A
+ * ring can't be wider than the species' widest; what is left over goes back to the reserve. Source:
+ * pipe model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
  */
 public final class RadialGrowth implements Process {
   private final double[] leafBelowStation = new double[Trunk.MAX_STATIONS + 1];
@@ -73,14 +73,16 @@ public final class RadialGrowth implements Process {
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
-        limbPerArea += a.limbForm() * limbs.lengthM[limb] * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
+        limbPerArea +=
+            a.limbForm() * limbs.lengthM[limb] * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
       }
     }
     double root = s.rootShootRatio();
     double structure = Spending.structureFor(context, state.pools.growthBudgetKgC);
     double area = structure / (1 + root) / (density * (trunkPerArea + limbPerArea));
     double widest = before + s.ringWidthMaxM();
-    double most = Math.PI * (widest * widest - before * before) / Math.max(1e-9, breastShare(state));
+    double most =
+        Math.PI * (widest * widest - before * before) / Math.max(1e-9, breastShare(state));
     area = Math.min(area, most);
     double trunk = thicken(state, area) * density;
     double branches = 0;
@@ -104,7 +106,9 @@ public final class RadialGrowth implements Process {
     return state.limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb];
   }
 
-  /** Fills the new area of each station for a unit of new area; returns the volume it takes, m3/m2. */
+  /**
+   * Fills the new area of each station for a unit of new area; returns the volume it takes, m3/m2.
+   */
   private double shares(TreeState state, AllocationParameters a, double leaf) {
     swelling(a);
     Trunk trunk = state.trunk;
@@ -146,7 +150,8 @@ public final class RadialGrowth implements Process {
   }
 
   private double breastShare(TreeState state) {
-    int station = Math.min(state.trunk.stations - 1, (int) (Trunk.BREAST_HEIGHT_M / Trunk.STATION_STEP_M));
+    int station =
+        Math.min(state.trunk.stations - 1, (int) (Trunk.BREAST_HEIGHT_M / Trunk.STATION_STEP_M));
     return perArea[station];
   }
 

@@ -1,13 +1,13 @@
 package longbough.model.process;
 
 /**
- * Paths of light through the crown grid, worked out once for all crowns: in a crown scaled to radius 1
- * and height 1, a direction with a given slope crosses the same cells by the same lengths whatever the
- * tree's size. Lengths are horizontal distances over crown radius (vertical direction: height over crown
- * height).
+ * Paths of light through the crown grid, worked out once for all crowns: in a crown scaled to
+ * radius 1 and height 1, a direction with a given slope crosses the same cells by the same lengths
+ * whatever the tree's size. Lengths are horizontal distances over crown radius (vertical direction:
+ * height over crown height).
  *
- * <p>Directions: three slopes times three bearings (outwards, along the ring, through the axis; weights
- * 1/4, 1/2, 1/4 by symmetry) and the vertical.
+ * <p>Directions: three slopes times three bearings (outwards, along the ring, through the axis;
+ * weights 1/4, 1/2, 1/4 by symmetry) and the vertical.
  */
 final class RayTable {
   /** Slopes in the scaled crown: rise in crown heights per crown radius. */
@@ -37,7 +37,9 @@ final class RayTable {
       for (int direction = 0; direction < DIRECTIONS; direction++) {
         java.util.Arrays.fill(sums, 0);
         trace(cell, direction, sums);
-        for (int crossed = cell / CrownLight.RINGS * CrownLight.RINGS; crossed < CrownLight.CELLS; crossed++) {
+        for (int crossed = cell / CrownLight.RINGS * CrownLight.RINGS;
+            crossed < CrownLight.CELLS;
+            crossed++) {
           LENGTH[crossed][cell * DIRECTIONS + direction] = sums[crossed];
         }
       }

@@ -7,17 +7,18 @@ import longbough.model.parameter.ReserveParameters;
 import longbough.model.state.Pools;
 
 /**
- * What a month's surplus becomes: storage first where the reserve is low, wood growth where it is not.
+ * What a month's surplus becomes: storage first where the reserve is low, wood growth where it is
+ * not.
  *
  * <pre>
  * s = min(1, s0 + s1 max(0, 1 - R / R*)),   R* = r* C
  * growth = (1 - s) max(0, net) + g max(0, R - R*)     in months in leaf
  * </pre>
  *
- * R reserve, C ceiling (kg C); r* defended set point; s0, s1 storage share at the set point and its rise;
- * g monthly release of what lies above. Sugar beyond the ceiling finds no sink and is lost. So
- * concentration is defended and growth falls first. Source: storage as a sink, Barker Plotkin et al.
- * 2021 for what happens when it fails; form and numbers are assumptions.
+ * R reserve, C ceiling (kg C); r* defended set point; s0, s1 storage share at the set point and its
+ * rise; g monthly release of what lies above. Sugar beyond the ceiling finds no sink and is lost.
+ * So concentration is defended and growth falls first. Source: storage as a sink, Barker Plotkin et
+ * al. 2021 for what happens when it fails; form and numbers are assumptions.
  */
 public final class ReserveBalance implements Process {
 

@@ -13,9 +13,9 @@ import longbough.model.state.TreeState;
  * C = (cs / cw) k (xb B + xs S + xr R + xl N),   floor = f C
  * </pre>
  *
- * B, S, R carbon in living branch, stem and root wood (kg C), N in an evergreen's leaves, which are stores
- * too; x late-season concentration of non-structural carbohydrate in it (share of dry mass), k how far a
- * full store lies above that; cs, cw carbon share of sugar and of dry wood. Source:
+ * B, S, R carbon in living branch, stem and root wood (kg C), N in an evergreen's leaves, which are
+ * stores too; x late-season concentration of non-structural carbohydrate in it (share of dry mass),
+ * k how far a full store lies above that; cs, cw carbon share of sugar and of dry wood. Source:
  * concentrations by organ from Ramirez et al. 2024; floor see Barker Plotkin et al. 2021.
  */
 public final class ReserveCeiling implements Process {
@@ -43,7 +43,8 @@ public final class ReserveCeiling implements Process {
   /** Sets ceiling and floor for a tree as it stands. */
   public static void set(TreeState state, ModelParameters p) {
     SpeciesParameters s = p.species();
-    double branches = p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double branches =
+        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
     double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     state.pools.reserveCeilingKgC =

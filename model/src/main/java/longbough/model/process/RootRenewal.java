@@ -18,10 +18,10 @@ import longbough.model.state.TreeState;
  * p' = p (1 - r)
  * </pre>
  *
- * F fine root carbon (kg C); t turnover (1/year); f fine root over leaf mass; m leaf carbon per area
- * (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share roots may take; p share
- * of root plate lost. Source: functional balance as a principle from memory; fine root to leaf mass from
- * the species files.
+ * F fine root carbon (kg C); t turnover (1/year); f fine root over leaf mass; m leaf carbon per
+ * area (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share roots may
+ * take; p share of root plate lost. Source: functional balance as a principle from memory; fine
+ * root to leaf mass from the species files.
  */
 public final class RootRenewal implements Process {
 
@@ -60,7 +60,8 @@ public final class RootRenewal implements Process {
   /** Fine root carbon in balance with the canopy, kg C. */
   public static double targetKgC(TreeState state, ModelParameters p) {
     Limbs limbs = state.limbs;
-    double leaf = (limbs.leafAreaM2() + state.sprouts.leafAreaM2()) * Foliage.leafKgCM2(p, MEAN_CAPACITY);
+    double leaf =
+        (limbs.leafAreaM2() + state.sprouts.leafAreaM2()) * Foliage.leafKgCM2(p, MEAN_CAPACITY);
     return p.species().fineRootLeafRatio() * leaf * (1 - state.roots.plateLost);
   }
 

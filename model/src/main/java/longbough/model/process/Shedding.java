@@ -20,11 +20,11 @@ import longbough.model.state.Wounds;
  * chance of falling = 1 - (1 - 1/T) a year
  * </pre>
  *
- * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs respiration of
- * sapwood; h A leaf area that the limb's base could support (m2); T years that the species holds its
- * deadwood. Above a number of limbs the weakest is given up each year. A falling limb leaves a short
- * stub, which holds the wound open. Source: retention in Douglas-fir 24 (4-72) years, Can. J. For. Res.
- * 20:1690, 1990; the other numbers are assumptions.
+ * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs
+ * respiration of sapwood; h A leaf area that the limb's base could support (m2); T years that the
+ * species holds its deadwood. Above a number of limbs the weakest is given up each year. A falling
+ * limb leaves a short stub, which holds the wound open. Source: retention in Douglas-fir 24 (4-72)
+ * years, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
 
@@ -78,11 +78,14 @@ public final class Shedding implements Process {
   private static boolean hungry(YearContext context, int limb) {
     Limbs limbs = context.state.limbs;
     ModelParameters p = context.parameters;
-    double net = -p.carbon().sapwoodRespiration() * p.reserve().branchLivingShare() * limbs.woodKgC[limb];
+    double net =
+        -p.carbon().sapwoodRespiration() * p.reserve().branchLivingShare() * limbs.woodKgC[limb];
     for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
       net += limbs.leafReturnKgCM2[zone] * limbs.leafAreaM2[zone];
     }
-    boolean bare = leafShare(context.state, limb) < p.shedding().leafShareLeast() && context.state.sprouts.count[limb] < 1;
+    boolean bare =
+        leafShare(context.state, limb) < p.shedding().leafShareLeast()
+            && context.state.sprouts.count[limb] < 1;
     boolean hungry = (net < 0 || bare) && !young(context.state, limb);
     limbs.hungryYears[limb] = hungry ? limbs.hungryYears[limb] + 1 : 0;
     return hungry;
@@ -96,7 +99,9 @@ public final class Shedding implements Process {
   private static double leafShare(TreeState state, int limb) {
     double d = state.limbs.baseDiameterM[limb];
     double supported = state.frame.leafPerWoodM2M2 * Math.PI / 4 * d * d;
-    return supported > 0 ? (state.limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb]) / supported : 0;
+    return supported > 0
+        ? (state.limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb]) / supported
+        : 0;
   }
 
   private static void kill(YearContext context, int limb) {
@@ -115,7 +120,8 @@ public final class Shedding implements Process {
     limbs.headingStimulus[limb] = 0;
     context.light.stale = true;
     if (context.events.on()) {
-      context.events.add(new TreeEvent.LimbDied(state.year, limbs.heightM[limb], limbs.baseDiameterM[limb]));
+      context.events.add(
+          new TreeEvent.LimbDied(state.year, limbs.heightM[limb], limbs.baseDiameterM[limb]));
     }
   }
 
@@ -124,7 +130,9 @@ public final class Shedding implements Process {
     Limbs limbs = state.limbs;
     double chance = 1 / Math.max(1, context.parameters.species().deadwoodRetentionYears());
     for (int limb = 0; limb < limbs.count; limb++) {
-      boolean dead = limbs.status[limb] == LimbStatus.DEAD.code() || limbs.status[limb] == LimbStatus.STUB.code();
+      boolean dead =
+          limbs.status[limb] == LimbStatus.DEAD.code()
+              || limbs.status[limb] == LimbStatus.STUB.code();
       double draw = context.random.uniform();
       if (dead && draw < chance && limbs.deathYear[limb] < state.year) {
         context.ledger.book(Flow.SHED_WOOD, limbs.woodKgC[limb]);

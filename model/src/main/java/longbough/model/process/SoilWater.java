@@ -14,11 +14,11 @@ import longbough.model.parameter.WeatherParameters;
  * E0 = 0.61 D / (D + g) R / 2.45 - 0.12   (Makkink, mm/day)
  * </pre>
  *
- * W water (mm), C what roots can reach (mm, less by the share of root plate lost), P rain (mm), i share
- * that infiltrates, L/A leaf area over crown projection (m2/m2), D slope of the saturation curve (kPa/K),
- * g psychrometer constant (kPa/K), R radiation (MJ m-2 day-1), r share of water below which uptake
- * falls. Fewer leaves use less water, so a pruned tree meets a drought with more soil water.
- * Source: Makkink 1957; Granier et al. 2007 for r.
+ * W water (mm), C what roots can reach (mm, less by the share of root plate lost), P rain (mm), i
+ * share that infiltrates, L/A leaf area over crown projection (m2/m2), D slope of the saturation
+ * curve (kPa/K), g psychrometer constant (kPa/K), R radiation (MJ m-2 day-1), r share of water
+ * below which uptake falls. Fewer leaves use less water, so a pruned tree meets a drought with more
+ * soil water. Source: Makkink 1957; Granier et al. 2007 for r.
  */
 public final class SoilWater implements Process {
   private static final double DAYS = 30.4;
@@ -56,7 +56,8 @@ public final class SoilWater implements Process {
     WeatherParameters p = context.parameters.weather();
     int month = context.month - 1;
     double capacity = place.soilWaterCapacityMm() * (1 - context.state.roots.plateLost);
-    double water = Double.isNaN(context.soilWaterMm) ? capacity : Math.min(capacity, context.soilWaterMm);
+    double water =
+        Double.isNaN(context.soilWaterMm) ? capacity : Math.min(capacity, context.soilWaterMm);
     double threshold = context.parameters.carbon().droughtThreshold();
     double radius = context.light.radiusM;
     double leafIndex = context.light.allLeafAreaM2 / (Math.PI * radius * radius + 1);
@@ -75,7 +76,8 @@ public final class SoilWater implements Process {
   /** Reference evaporation, mm/day. */
   static double referenceMmDay(double temperatureC, double radiationMjM2Day) {
     double warm = temperatureC + MAGNUS_B;
-    double slope = MAGNUS_E * Fast.exp(MAGNUS_A * temperatureC / warm) * MAGNUS_A * MAGNUS_B / (warm * warm);
+    double slope =
+        MAGNUS_E * Fast.exp(MAGNUS_A * temperatureC / warm) * MAGNUS_A * MAGNUS_B / (warm * warm);
     double share = slope / (slope + PSYCHROMETER);
     return Math.max(0, MAKKINK_SLOPE * share * radiationMjM2Day / LATENT_HEAT - MAKKINK_OFFSET);
   }

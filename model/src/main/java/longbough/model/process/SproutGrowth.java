@@ -15,13 +15,13 @@ import longbough.model.state.TreeState;
  * dh = k h1 v / (1 + a / ag),    n' = n (1 - t - c max(0, 1 - room / want)),    wood = n w h^3
  * </pre>
  *
- * h length (m), a mean age (years), ag age at which growth in length has halved, h1 first-year length of the species, v reserve over its set point;
- * n number; t yearly thinning, c crowding where the leaf area they want exceeds their room; w wood of a
- * shoot over its length cubed (kg C m-3). Growth is paid from the year's budget in
- * proportion to the sprouts' share of the leaf, up to a limit; the dead fall. Past
- * some years a share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak
- * attachment stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al.
- * 2020 for the course; numbers mostly assumptions.
+ * h length (m), a mean age (years), ag age at which growth in length has halved, h1 first-year
+ * length of the species, v reserve over its set point; n number; t yearly thinning, c crowding
+ * where the leaf area they want exceeds their room; w wood of a shoot over its length cubed (kg C
+ * m-3). Growth is paid from the year's budget in proportion to the sprouts' share of the leaf, up
+ * to a limit; the dead fall. Past some years a share a year is counted as limb foliage: fewer
+ * sprouts, more bud fullness, the weak attachment stays on record as the limb's headed tip. Source:
+ * Follett et al. 2016, Perrette et al. 2020 for the course; numbers mostly assumptions.
  */
 public final class SproutGrowth implements Process {
 
@@ -43,8 +43,10 @@ public final class SproutGrowth implements Process {
   @Override
   public void run(YearContext context) {
     Sprouts sprouts = context.state.sprouts;
-    double firstM = context.parameters.sprout().lengthening() * context.parameters.species().sproutShootLengthM()
-        * Vigour.of(context.state, context.parameters);
+    double firstM =
+        context.parameters.sprout().lengthening()
+            * context.parameters.species().sproutShootLengthM()
+            * Vigour.of(context.state, context.parameters);
     double wanted = 0;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0) {
@@ -60,7 +62,8 @@ public final class SproutGrowth implements Process {
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0) {
         lengthen(context, cohort, nextLengthM(context, cohort, firstM), met);
-        if (cohort < Limbs.MAX && sprouts.ageYears[cohort] > context.parameters.sprout().establishedYears()) {
+        if (cohort < Limbs.MAX
+            && sprouts.ageYears[cohort] > context.parameters.sprout().establishedYears()) {
           establish(context, cohort);
         }
         sprouts.ageYears[cohort] += 1;
@@ -96,7 +99,12 @@ public final class SproutGrowth implements Process {
 
   private static double wantedKgC(YearContext context, int cohort, double lengthM) {
     Sprouts sprouts = context.state.sprouts;
-    double wood = sprouts.count[cohort] * context.parameters.sprout().woodPerLength3() * lengthM * lengthM * lengthM;
+    double wood =
+        sprouts.count[cohort]
+            * context.parameters.sprout().woodPerLength3()
+            * lengthM
+            * lengthM
+            * lengthM;
     return Math.max(0, wood - sprouts.woodKgC[cohort]);
   }
 

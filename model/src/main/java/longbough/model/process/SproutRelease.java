@@ -19,18 +19,21 @@ import longbough.model.state.TreeState;
  * v = R / (R + Rh)
  * </pre>
  *
- * n new sprouts of a cohort; B its bank of buds; r the species' readiness; h loss of apical control of
- * the limb (0..1; heading far more than removal); D share of live foliage cut in the last year, D0 what
- * is borne without an answer: a threshold, then steep; b bud fullness of the inner limb, E light that
- * reaches it: bare lit wood breaks out, which is what lion-tailing leaves behind; R reserve over ceiling, carrying vigour v. The
- * bank loses what awakens and fills up slowly; the stimulus is spent. Trunk buds answer the dose only.
- * Source: threshold between half and three quarters clearing, Research Note NE-57; more with dose and
- * in winter, DesRochers et al. 2015; weak trees sprout less, Perrette et al. 2021 (signs); the form is
- * an assumption.
+ * n new sprouts of a cohort; B its bank of buds; r the species' readiness; h loss of apical control
+ * of the limb (0..1; heading far more than removal); D share of live foliage cut in the last year,
+ * D0 what is borne without an answer: a threshold, then steep; b bud fullness of the inner limb, E
+ * light that reaches it: bare lit wood breaks out, which is what lion-tailing leaves behind; R
+ * reserve over ceiling, carrying vigour v. The bank loses what awakens and fills up slowly; the
+ * stimulus is spent. Trunk buds answer the dose only. Source: threshold between half and three
+ * quarters clearing, Research Note NE-57; more with dose and in winter, DesRochers et al. 2015;
+ * weak trees sprout less, Perrette et al. 2021 (signs); the form is an assumption.
  */
 public final class SproutRelease implements Process {
 
-  /** Where sprouts of an unheaded limb sit along it, and how far towards its end those of a headed one. */
+  /**
+   * Where sprouts of an unheaded limb sit along it, and how far towards its end those of a headed
+   * one.
+   */
   private static final double BASAL = 0.4;
 
   private static final double HEADED_END = 0.8;
@@ -91,7 +94,9 @@ public final class SproutRelease implements Process {
     }
   }
 
-  /** Fills how many sprouts each cohort bears, takes them from the banks and spends the stimulus. */
+  /**
+   * Fills how many sprouts each cohort bears, takes them from the banks and spends the stimulus.
+   */
   private void born(YearContext context, double drive, double dose) {
     TreeState state = context.state;
     Limbs limbs = state.limbs;
@@ -106,7 +111,8 @@ public final class SproutRelease implements Process {
         double bare = hill(1 - limbs.budFullness[inner], p.bareHalf());
         double light = Math.min(1, context.light.lightShare[context.light.zoneCell[inner]]);
         heading[limb] = limbs.headingStimulus[limb];
-        double answer = p.headingGain() * heading[limb] + p.doseGain() * dose + p.bareGain() * bare * light;
+        double answer =
+            p.headingGain() * heading[limb] + p.doseGain() * dose + p.bareGain() * bare * light;
         draw(context, limb, drive * Math.min(1, answer), bank);
         limbs.headingStimulus[limb] *= CARRY;
       }
@@ -125,7 +131,8 @@ public final class SproutRelease implements Process {
     double bank = sprouts.budBank[cohort];
     born[cohort] = bank * Math.min(1, share);
     double left = bank - born[cohort];
-    sprouts.budBank[cohort] = left + context.parameters.sprout().bankReturn() * Math.max(0, fullBank - left);
+    sprouts.budBank[cohort] =
+        left + context.parameters.sprout().bankReturn() * Math.max(0, fullBank - left);
   }
 
   private void join(YearContext context, int cohort, double lengthM) {
@@ -138,7 +145,8 @@ public final class SproutRelease implements Process {
     sprouts.ageYears[cohort] = old * sprouts.ageYears[cohort] / all;
     sprouts.position[cohort] = (old * sprouts.position[cohort] + young * position) / all;
     sprouts.count[cohort] = all;
-    sprouts.woodKgC[cohort] += young * context.parameters.sprout().woodPerLength3() * lengthM * lengthM * lengthM;
+    sprouts.woodKgC[cohort] +=
+        young * context.parameters.sprout().woodPerLength3() * lengthM * lengthM * lengthM;
   }
 
   private static double hill(double x, double half) {

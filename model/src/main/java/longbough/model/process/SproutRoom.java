@@ -12,8 +12,8 @@ import longbough.model.state.TreeState;
  * on a limb:  max(0, h A - sum_z L_z)        on the trunk:  l per metre x section length
  * </pre>
  *
- * A base area of the limb (m2); h leaf area that a unit of wood area supports in this tree (m2/m2), from
- * its full crown; L live leaves of the limb (m2). Source: pipe model, Shinozaki et al. 1964.
+ * A base area of the limb (m2); h leaf area that a unit of wood area supports in this tree (m2/m2),
+ * from its full crown; L live leaves of the limb (m2). Source: pipe model, Shinozaki et al. 1964.
  */
 final class SproutRoom {
 

@@ -18,12 +18,14 @@ import longbough.model.state.Wounds;
  * g = max(0, 1 - w / (p m)),   x = max(drought, defoliation)
  * </pre>
  *
- * h chance of dying this year; h0 background; r reserve at the season's end over its normal, ra the level above which it adds
- * nothing, rd the deadly one; w ring width over habit m, p the share below which growth adds hazard; x
- * stress of the year, 0 to 1; O open wounds of trunk and limbs over section A of the trunk at breast
- * height, at most 1 (m2/m2), kc class of compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet beyond a share starves. The random
- * number is the same for every regime of one future, so regimes differ by hazard alone. Source: deadly
- * reserve Barker Plotkin et al. 2021; death rates by condition and growth before death SCBI 2014-2019.
+ * h chance of dying this year; h0 background; r reserve at the season's end over its normal, ra the
+ * level above which it adds nothing, rd the deadly one; w ring width over habit m, p the share
+ * below which growth adds hazard; x stress of the year, 0 to 1; O open wounds of trunk and limbs
+ * over section A of the trunk at breast height, at most 1 (m2/m2), kc class of
+ * compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet
+ * beyond a share starves. The random number is the same for every regime of one future, so regimes
+ * differ by hazard alone. Source: deadly reserve Barker Plotkin et al. 2021; death rates by
+ * condition and growth before death SCBI 2014-2019.
  */
 public final class Survival implements Process {
 
@@ -56,13 +58,15 @@ public final class Survival implements Process {
     double depleted = depletion(p, context.autumnReserveFraction / p.normalReserve());
     double stunted = stunted(p, state.trunk);
     double weak = p.reserveHazard() * depleted * depleted + p.growthHazard() * stunted;
-    double wounds = p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);
+    double wounds =
+        p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);
     double hazard = Math.min(1, p.background() + wounds + weak * (1 + p.stressFactor() * stress));
     boolean starved = vitality.unmetMaintenanceKgC > p.unmetDeadly() * context.maintenanceNeedKgC;
     if (starved || draw < hazard) {
       vitality.alive = false;
       vitality.deathYear = state.year;
-      vitality.cause = starved || weak > p.background() + wounds
+      vitality.cause =
+          starved || weak > p.background() + wounds
               ? exhausted(drought, vitality.defoliation)
               : draw < p.background() ? CauseOfDeath.BACKGROUND : CauseOfDeath.DIEBACK;
       if (context.events.on()) {
@@ -73,7 +77,8 @@ public final class Survival implements Process {
   }
 
   private static double depletion(SurvivalParameters p, double reserve) {
-    return Math.min(1, Math.max(0, (p.safeReserve() - reserve) / (p.safeReserve() - p.deadlyReserve())));
+    return Math.min(
+        1, Math.max(0, (p.safeReserve() - reserve) / (p.safeReserve() - p.deadlyReserve())));
   }
 
   private static double stunted(SurvivalParameters p, Trunk trunk) {

@@ -10,12 +10,12 @@ import longbough.model.state.Trunk;
 /**
  * The gusts that would break the stem or pull the tree out of the ground.
  *
- * <p>Bending moment at station s: M(s) = q Σ A(z) φ(z) (z - s) for all z above s, with q drag pressure at
- * the reference speed (Pa), A drag area (m2), φ the wind profile's load (-). The stem breaks where M over
- * its modulus W = π/4 R³ (1 - loss) first reaches κ · MOR (κ share of clear-wood strength, MOR modulus of
- * rupture, Pa); the roots give way at a turning moment m · dbh^b · (1 - share of root plate lost) (N m).
- * Since drag grows as U^n, the critical gust is U0 / exposure · (strength / load)^(1/n), m/s. Thin tops
- * count as limbs, not as the stem.
+ * <p>Bending moment at station s: M(s) = q Σ A(z) φ(z) (z - s) for all z above s, with q drag
+ * pressure at the reference speed (Pa), A drag area (m2), φ the wind profile's load (-). The stem
+ * breaks where M over its modulus W = π/4 R³ (1 - loss) first reaches κ · MOR (κ share of
+ * clear-wood strength, MOR modulus of rupture, Pa); the roots give way at a turning moment m ·
+ * dbh^b · (1 - share of root plate lost) (N m). Since drag grows as U^n, the critical gust is U0 /
+ * exposure · (strength / load)^(1/n), m/s. Thin tops count as limbs, not as the stem.
  */
 public final class TrunkResistance implements Process {
   @Override
@@ -41,7 +41,8 @@ public final class TrunkResistance implements Process {
     StrengthParameters p = context.parameters.strength();
     WindLoad wind = context.wind;
     boolean evergreen = context.parameters.species().evergreen();
-    double strengthPa = p.stemStrengthShare() * context.parameters.species().modulusOfRuptureMpa() * 1e6;
+    double strengthPa =
+        p.stemStrengthShare() * context.parameters.species().modulusOfRuptureMpa() * 1e6;
     double exposure = context.site.windExposure;
     double anchorage = anchorageNm(context.state, p);
     for (int season = 0; season < 2; season++) {
@@ -70,9 +71,11 @@ public final class TrunkResistance implements Process {
     return whole * Math.max(0, 1 - state.roots.plateLost);
   }
 
-  // Largest bending stress at the reference speed, Pa; leaves the moment at the ground and the worst
+  // Largest bending stress at the reference speed, Pa; leaves the moment at the ground and the
+  // worst
   // station behind. The load is summed from the top down: shear, then moment.
-  private static double worstLoad(TreeState state, WindLoad wind, StrengthParameters p, boolean inLeaf) {
+  private static double worstLoad(
+      TreeState state, WindLoad wind, StrengthParameters p, boolean inLeaf) {
     Trunk trunk = state.trunk;
     double least = p.trunkTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     double shear = 0;

@@ -10,17 +10,18 @@ import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
 
 /**
- * Draws every wound's decay column into the trunk's cross-sections, where it lies: the union of columns
- * by station and sector.
+ * Draws every wound's decay column into the trunk's cross-sections, where it lies: the union of
+ * columns by station and sector.
  *
  * <p>A column is a spindle: at distance z of its reach L its extents are those at the wound times
- * √(1 - (z/L)²). In sapwood its section is half an ellipse, depth h √(1 - (δ/β)²) at the angle δ from the
- * wound's bearing, β = half width / barrier radius; in heartwood a disc that touches the sapwood on the
- * wound's side and grows with depth until it fills the heartwood; where the column goes all round
- * and to the pith, a centred disc. Nothing lies outside the barrier radius: the radius at wounding, carried up the
- * trunk by taper and never widened below the wound. Lengths m, angles rad. Columns of one sector are
- * joined to one span, wood between them included. A column held in the core of a removed branch is no
- * trunk decay and is left out. Shape after Shigo (1983); the spindle is our assumption.
+ * √(1 - (z/L)²). In sapwood its section is half an ellipse, depth h √(1 - (δ/β)²) at the angle δ
+ * from the wound's bearing, β = half width / barrier radius; in heartwood a disc that touches the
+ * sapwood on the wound's side and grows with depth until it fills the heartwood; where the column
+ * goes all round and to the pith, a centred disc. Nothing lies outside the barrier radius: the
+ * radius at wounding, carried up the trunk by taper and never widened below the wound. Lengths m,
+ * angles rad. Columns of one sector are joined to one span, wood between them included. A column
+ * held in the core of a removed branch is no trunk decay and is left out. Shape after Shigo (1983);
+ * the spindle is our assumption.
  */
 public final class TrunkSections implements Process {
   private static final SectorGrid GRID = SectorGrid.STANDARD;
@@ -54,7 +55,9 @@ public final class TrunkSections implements Process {
     clearAboveTrunk(context.state);
     Wounds wounds = context.state.wounds;
     for (int w = 0; w < wounds.count; w++) {
-      if (wounds.limb[w] == Wounds.ON_TRUNK && due(context.state, w) && !BranchCore.confines(wounds, w)) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK
+          && due(context.state, w)
+          && !BranchCore.confines(wounds, w)) {
         draw(context, w);
       }
     }
@@ -65,7 +68,8 @@ public final class TrunkSections implements Process {
     }
   }
 
-  // Columns never shrink, so that what has been drawn stays right; old ones creep and are drawn again
+  // Columns never shrink, so that what has been drawn stays right; old ones creep and are drawn
+  // again
   // in turn, which saves most of the work.
   private static boolean due(TreeState state, int w) {
     boolean fast = state.wounds.acrossStem[w] || state.year - state.wounds.year[w] < YOUNG_YEARS;
@@ -86,7 +90,8 @@ public final class TrunkSections implements Process {
     }
   }
 
-  // Every column meets at least the station nearest to its wound; that of a cut through the trunk lies below
+  // Every column meets at least the station nearest to its wound; that of a cut through the trunk
+  // lies below
   // it, whatever has grown above since.
   private static void draw(YearContext context, int w) {
     Trunk trunk = context.state.trunk;
@@ -120,14 +125,16 @@ public final class TrunkSections implements Process {
       return;
     }
     sections.decayed[s] = true;
-    boolean whole = beta >= ALL_ROUND && wounds.columnDepthM[w] >= WHOLE_DEPTH * wounds.parentRadiusM[w];
+    boolean whole =
+        beta >= ALL_ROUND && wounds.columnDepthM[w] >= WHOLE_DEPTH * wounds.parentRadiusM[w];
     if (wounds.acrossStem[w] || whole) {
       centredDisc(sections, s * SECTORS, depth);
     }
     if (wounds.acrossStem[w]) {
       return;
     }
-    wedge(sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
+    wedge(
+        sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
     double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
     double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
     if (depth > sapwood && heart > 0) {
@@ -181,7 +188,8 @@ public final class TrunkSections implements Process {
   }
 
   // Disc of radius a = f B whose far side from the wound recedes as f grows to 1 and it fills B.
-  private static void eccentricDisc(Sections sections, int from, int bearing, double bound, double fill) {
+  private static void eccentricDisc(
+      Sections sections, int from, int bearing, double bound, double fill) {
     double a = fill * bound;
     double centre = bound - a;
     for (int j = 0; j <= SECTORS / 2; j++) {

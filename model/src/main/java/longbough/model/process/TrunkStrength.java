@@ -8,8 +8,8 @@ import longbough.model.state.Sections;
 import longbough.model.state.Trunk;
 
 /**
- * What decay costs the trunk at each decayed station: share of the area, least sound wood between pith
- * and surface over the radius, and share of the section modulus lost in the weakest direction
+ * What decay costs the trunk at each decayed station: share of the area, least sound wood between
+ * pith and surface over the radius, and share of the section modulus lost in the weakest direction
  * ({@link SectionModulus}; decayed wood counts for nothing). All shares 0 to 1.
  */
 public final class TrunkStrength implements Process {

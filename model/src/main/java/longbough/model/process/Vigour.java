@@ -10,14 +10,15 @@ import longbough.model.state.TreeState;
  * v = min(1, (R / C) / (y r*))
  * </pre>
  *
- * R reserve and C its ceiling (kg C), r* the defended set point, y the share of it below which shoots are
- * held back (1). Source: assumption; shoots come before rings, so y is well below 1.
+ * R reserve and C its ceiling (kg C), r* the defended set point, y the share of it below which
+ * shoots are held back (1). Source: assumption; shoots come before rings, so y is well below 1.
  */
 final class Vigour {
 
   private Vigour() {}
 
   static double of(TreeState state, ModelParameters p) {
-    return Math.min(1, state.pools.reserveFraction() / (p.reserve().setPoint() * p.reserve().vigourShare()));
+    return Math.min(
+        1, state.pools.reserveFraction() / (p.reserve().setPoint() * p.reserve().vigourShare()));
   }
 }

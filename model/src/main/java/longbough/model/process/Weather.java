@@ -20,8 +20,9 @@ import longbough.model.parameter.WeatherParameters;
  * </pre>
  *
  * z standard normal, one a year for temperature and one a quarter for rain; U uniform; u and b from
- * the gusts that return in 10 and 50 years. Insect years come with the species' chance and a uniform
- * severity; late frost with its own. Source: Gumbel 1958; spreads in {@code parameters/weather.csv}.
+ * the gusts that return in 10 and 50 years. Insect years come with the species' chance and a
+ * uniform severity; late frost with its own. Source: Gumbel 1958; spreads in {@code
+ * parameters/weather.csv}.
  */
 public final class Weather implements Process {
   private static final int MONTHS = 12;
@@ -47,7 +48,8 @@ public final class Weather implements Process {
     }
     double shortVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_SHORT));
     double longVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_LONG));
-    gumbelScale = (climate.gustFiftyYearMs() - climate.gustTenYearMs()) / (longVariate - shortVariate);
+    gumbelScale =
+        (climate.gustFiftyYearMs() - climate.gustTenYearMs()) / (longVariate - shortVariate);
     gumbelLocation = climate.gustTenYearMs() - gumbelScale * shortVariate;
   }
 
@@ -103,7 +105,8 @@ public final class Weather implements Process {
         year.radiationMjM2Day[month] *= light;
       }
     }
-    year.gustMs = Math.max(0, gumbelLocation - gumbelScale * Fast.log(-Fast.log(context.random.uniform())));
+    year.gustMs =
+        Math.max(0, gumbelLocation - gumbelScale * Fast.log(-Fast.log(context.random.uniform())));
     year.gustInLeaf = context.random.chance(context.parameters.strength().gustInLeafShare());
     stress(context, p, year);
   }
@@ -113,7 +116,8 @@ public final class Weather implements Process {
     double severity = context.random.uniform();
     boolean frost = context.random.chance(p.frostChance());
     if (insects) {
-      year.insectDefoliation = p.defoliationLeast() + (p.defoliationMost() - p.defoliationLeast()) * severity;
+      year.insectDefoliation =
+          p.defoliationLeast() + (p.defoliationMost() - p.defoliationLeast()) * severity;
     }
     if (frost) {
       year.frostLoss = p.frostLoss();

@@ -14,10 +14,11 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Wounds;
 
 /**
- * The year's strongest gust (m/s at 10 m) against what the tree withstands: above the critical gust of
- * stem or roots the tree is lost, else above that of the weakest limb the limb tears out at its base,
- * with its leaves, its sprouts and its share of the reserve, and leaves a torn wound on the trunk. Of a
- * sprout cohort a share breaks. One union a year: the gust's other victims are neglected.
+ * The year's strongest gust (m/s at 10 m) against what the tree withstands: above the critical gust
+ * of stem or roots the tree is lost, else above that of the weakest limb the limb tears out at its
+ * base, with its leaves, its sprouts and its share of the reserve, and leaves a torn wound on the
+ * trunk. Of a sprout cohort a share breaks. One union a year: the gust's other victims are
+ * neglected.
  */
 public final class WindFailure implements Process {
   @Override
@@ -32,8 +33,13 @@ public final class WindFailure implements Process {
 
   @Override
   public Set<StatePart> owns() {
-    return Set.of(StatePart.LIMBS, StatePart.FOLIAGE, StatePart.SPROUTS, StatePart.WOUNDS,
-        StatePart.RESERVE, StatePart.VITALITY);
+    return Set.of(
+        StatePart.LIMBS,
+        StatePart.FOLIAGE,
+        StatePart.SPROUTS,
+        StatePart.WOUNDS,
+        StatePart.RESERVE,
+        StatePart.VITALITY);
   }
 
   @Override
@@ -76,8 +82,9 @@ public final class WindFailure implements Process {
     }
     context.light.stale = true;
     if (context.events.on()) {
-      context.events.add(new TreeEvent.LimbBroken(
-          context.state.year, wind.weakestDiameterM, wind.weakestIsSprout));
+      context.events.add(
+          new TreeEvent.LimbBroken(
+              context.state.year, wind.weakestDiameterM, wind.weakestIsSprout));
     }
   }
 

@@ -13,12 +13,13 @@ import longbough.model.state.Trunk;
 /**
  * Where the wind takes hold of the crown.
  *
- * <p>Drag area in leaf A = A0 (1 - exp(-k L / A0)) with A0 the crown's outline seen from the side (an
- * ellipse over crown length and widest reach, m2), L leaf area (m2), k porosity (-): leaves shelter one
- * another. It lies where the leaves lie: each zone of a limb, each cohort of sprouts, has its share at
- * its own height, added up by station. Drag at gust U (m/s at 10 m) is F = ½ρ Cd U0² A (U / U0)^n (u(z) /
- * u(10 m))^n with reference speed U0 (m/s) and n below 2 because crowns streamline; leafless, A times a
- * share with n near 2 (strength checks S12 to S14). Writes only its scratch.
+ * <p>Drag area in leaf A = A0 (1 - exp(-k L / A0)) with A0 the crown's outline seen from the side
+ * (an ellipse over crown length and widest reach, m2), L leaf area (m2), k porosity (-): leaves
+ * shelter one another. It lies where the leaves lie: each zone of a limb, each cohort of sprouts,
+ * has its share at its own height, added up by station. Drag at gust U (m/s at 10 m) is F = ½ρ Cd
+ * U0² A (U / U0)^n (u(z) / u(10 m))^n with reference speed U0 (m/s) and n below 2 because crowns
+ * streamline; leafless, A times a share with n near 2 (strength checks S12 to S14). Writes only its
+ * scratch.
  */
 public final class WindLoading implements Process {
   private final LimbAngles angles = new LimbAngles();

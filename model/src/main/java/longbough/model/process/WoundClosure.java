@@ -19,12 +19,13 @@ import longbough.model.state.Wounds;
  * <pre>C = C0 · v · (w / w0)^k · (g / g0)^n · (λ + (1 - λ) min(1, f / f1)) · s / (1 + a / τ)</pre>
  *
  * with C0 (m) the width closed in the first season at ring width g0 (m), v the species' woundwood
- * vigour, w width of the face (m; large wounds close more in a year), g ring width beside the wound (m),
- * n below 1 (relatively more per millimetre in slow trees), f reserve over its ceiling, s the season of the cut (first two years), a age of the wound (years), τ
- * (years). A limb's ring is the trunk's times (limb / trunk diameter)^m. A collar cut closes as an even
- * ring; a flush cut at its sides, hardly at top and bottom; nothing passes a stub, which rots by a
- * fixed length a year; wounds of dead limbs stand still and those of limbs that are gone leave the
- * account. What has closed never opens again.
+ * vigour, w width of the face (m; large wounds close more in a year), g ring width beside the wound
+ * (m), n below 1 (relatively more per millimetre in slow trees), f reserve over its ceiling, s the
+ * season of the cut (first two years), a age of the wound (years), τ (years). A limb's ring is the
+ * trunk's times (limb / trunk diameter)^m. A collar cut closes as an even ring; a flush cut at its
+ * sides, hardly at top and bottom; nothing passes a stub, which rots by a fixed length a year;
+ * wounds of dead limbs stand still and those of limbs that are gone leave the account. What has
+ * closed never opens again.
  */
 public final class WoundClosure implements Process {
   private static final byte FLUSH = (byte) Placement.FLUSH.ordinal();
@@ -88,8 +89,10 @@ public final class WoundClosure implements Process {
       return;
     }
     int age = Math.max(0, context.state.year - wounds.year[w]);
-    double size = Fast.pow(wounds.faceWidthM[w] / p.closureSizeReferenceM(), p.closureSizeExponent());
-    double width = trunkClosureM * size * vigourOfPlace(context, w) / (1 + age / p.closureAgeYears());
+    double size =
+        Fast.pow(wounds.faceWidthM[w] / p.closureSizeReferenceM(), p.closureSizeExponent());
+    double width =
+        trunkClosureM * size * vigourOfPlace(context, w) / (1 + age / p.closureAgeYears());
     if (age <= 1) {
       width *= seasonFactor(p, wounds.month[w]);
     }
@@ -153,7 +156,8 @@ public final class WoundClosure implements Process {
       finish(context, w);
       if (context.events.on() && wounds.limb[w] == Wounds.ON_TRUNK) {
         int age = context.state.year - wounds.year[w];
-        context.events.add(new TreeEvent.WoundClosed(context.state.year, wounds.cutDiameterM[w], age));
+        context.events.add(
+            new TreeEvent.WoundClosed(context.state.year, wounds.cutDiameterM[w], age));
       }
     }
   }

@@ -45,7 +45,10 @@ public final class YearContext {
 
   public double summerSproutLeafAreaM2;
 
-  /** Reserve at the end of the season, kg C, and over its ceiling then: the level that a year is judged by. */
+  /**
+   * Reserve at the end of the season, kg C, and over its ceiling then: the level that a year is
+   * judged by.
+   */
   public double autumnReserveKgC;
 
   public double autumnReserveFraction;

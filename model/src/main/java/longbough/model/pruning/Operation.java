@@ -35,7 +35,11 @@ public sealed interface Operation {
 
   /** Opens a view: a height band within a sector of the compass (clockwise, degrees). */
   record OpenWindow(
-      double fromHeightM, double toHeightM, double fromBearingDeg, double toBearingDeg, double share)
+      double fromHeightM,
+      double toHeightM,
+      double fromBearingDeg,
+      double toBearingDeg,
+      double share)
       implements Operation {
     @Override
     public String word() {

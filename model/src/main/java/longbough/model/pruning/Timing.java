@@ -13,6 +13,11 @@ public sealed interface Timing {
    * below) the threshold, and no such visit happened in the last {@code gapYears}.
    */
   record When(
-      TriggerMeasure measure, boolean above, double threshold, int firstYear, int untilYear, int gapYears)
+      TriggerMeasure measure,
+      boolean above,
+      double threshold,
+      int firstYear,
+      int untilYear,
+      int gapYears)
       implements Timing {}
 }

@@ -1,8 +1,8 @@
 package longbough.model.random;
 
 /**
- * Quantile of the standard normal by the rational approximation 26.2.23 of Abramowitz M., Stegun I.A.
- * 1964. Handbook of Mathematical Functions (absolute error below 4.5e-4: ample for weather).
+ * Quantile of the standard normal by the rational approximation 26.2.23 of Abramowitz M., Stegun
+ * I.A. 1964. Handbook of Mathematical Functions (absolute error below 4.5e-4: ample for weather).
  */
 final class NormalQuantile {
   private static final double C0 = 2.515517;

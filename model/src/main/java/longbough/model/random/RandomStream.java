@@ -1,10 +1,10 @@
 package longbough.model.random;
 
 /**
- * Counter-based random numbers: the n-th draw of a stream depends only on seed, member, year, process
- * name and n, so that adding a process or a regime changes nobody else's draws. The mixing function
- * is the 64-bit finalizer of SplitMix64 (Steele G.L., Lea D., Flood C.H. 2014. Fast splittable
- * pseudorandom number generators. OOPSLA '14, doi 10.1145/2660193.2660195).
+ * Counter-based random numbers: the n-th draw of a stream depends only on seed, member, year,
+ * process name and n, so that adding a process or a regime changes nobody else's draws. The mixing
+ * function is the 64-bit finalizer of SplitMix64 (Steele G.L., Lea D., Flood C.H. 2014. Fast
+ * splittable pseudorandom number generators. OOPSLA '14, doi 10.1145/2660193.2660195).
  */
 public final class RandomStream {
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;

@@ -157,14 +157,17 @@ public final class Limbs {
   private static final double[] ZONE_START = {0, 0.45, 0.75, 1};
 
   /**
-   * Middle of a zone's foliage along its limb, 0 at the trunk to 1 at the end. Zones are bounded at 0.45
-   * and 0.75 of the length, so that each holds its share of an evenly leafed crown. Our own division.
+   * Middle of a zone's foliage along its limb, 0 at the trunk to 1 at the end. Zones are bounded at
+   * 0.45 and 0.75 of the length, so that each holds its share of an evenly leafed crown. Our own
+   * division.
    */
   public static double zonePosition(int zone) {
     return ZONE_POSITION[zone];
   }
 
-  /** Where a zone begins along its limb, 0 to 1; the place after the last zone is the limb's end. */
+  /**
+   * Where a zone begins along its limb, 0 to 1; the place after the last zone is the limb's end.
+   */
   public static double zoneStart(int zone) {
     return ZONE_START[zone];
   }

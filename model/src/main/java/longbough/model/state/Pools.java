@@ -46,7 +46,12 @@ public final class Pools {
   }
 
   public double sumKgC() {
-    return trunkSapwoodKgC + trunkHeartwoodKgC + coarseRootKgC + fineRootKgC + reserveKgC + growthBudgetKgC;
+    return trunkSapwoodKgC
+        + trunkHeartwoodKgC
+        + coarseRootKgC
+        + fineRootKgC
+        + reserveKgC
+        + growthBudgetKgC;
   }
 
   public void copyFrom(Pools other) {

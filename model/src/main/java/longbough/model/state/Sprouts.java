@@ -3,8 +3,8 @@ package longbough.model.state;
 import longbough.model.numeric.Sum;
 
 /**
- * Sprouts (epicormic shoots) as cohorts: one a limb (index as the limb) and one for each
- * {@link #SECTION_M} of trunk (index {@code Limbs.MAX + section}). Plain data without biology.
+ * Sprouts (epicormic shoots) as cohorts: one a limb (index as the limb) and one for each {@link
+ * #SECTION_M} of trunk (index {@code Limbs.MAX + section}). Plain data without biology.
  */
 public final class Sprouts {
   /** Length of trunk that shares one cohort, m. */
@@ -48,7 +48,10 @@ public final class Sprouts {
     return Sum.of(count, MAX);
   }
 
-  /** Whether a cohort holds a shoot one could see: its count is a mean, and less than half a shoot is none. */
+  /**
+   * Whether a cohort holds a shoot one could see: its count is a mean, and less than half a shoot
+   * is none.
+   */
   public boolean stands(int cohort) {
     return count[cohort] >= 0.5;
   }

@@ -3,8 +3,8 @@ package longbough.model.state;
 import longbough.model.numeric.Fast;
 
 /**
- * Everything the model knows about one tree at one moment: plain arrays, all SI, owned by one thread
- * and reused from future to future so that the yearly loop allocates nothing.
+ * Everything the model knows about one tree at one moment: plain arrays, all SI, owned by one
+ * thread and reused from future to future so that the yearly loop allocates nothing.
  */
 public final class TreeState {
   /** Simulation year: 0 is the state as measured, 1 the first simulated year. */

@@ -7,7 +7,6 @@ import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
-import longbough.model.state.Wounds;
 
 /** Removes limbs and takes foliage out of them; every leaf, twig and its reserve is booked. */
 public final class LimbSurgery {
@@ -58,7 +57,9 @@ public final class LimbSurgery {
     site.state.wounds.loseWithLimb(limb, site.state.year);
   }
 
-  /** Wood of a basal stub over the limb's: axis a cone (V = pi r^2 L / 3), the rest side branches. */
+  /**
+   * Wood of a basal stub over the limb's: axis a cone (V = pi r^2 L / 3), the rest side branches.
+   */
   private double stubShare(int limb, double stubM) {
     double length = site.state.limbs.lengthM[limb];
     if (!(length > stubM)) {
@@ -93,10 +94,10 @@ public final class LimbSurgery {
 
   /**
    * Takes shares of a living limb's foliage, zone by zone, side branch by side branch. By the pipe
-   * model the branches cut have the same section per foliage as the limb: number n of the usual side
-   * branch of ratio q to the limb's base D (but no thinner than crews take one by one), n = ceil(s /
-   * q^2), each of diameter D sqrt(s / n), s the share of the limb's full foliage. Source: Shinozaki et al.'s pipe model as a rule of sections;
-   * branch ratios are assumptions.
+   * model the branches cut have the same section per foliage as the limb: number n of the usual
+   * side branch of ratio q to the limb's base D (but no thinner than crews take one by one), n =
+   * ceil(s / q^2), each of diameter D sqrt(s / n), s the share of the limb's full foliage. Source:
+   * Shinozaki et al.'s pipe model as a rule of sections; branch ratios are assumptions.
    */
   public void takeFoliage(int limb, double inner, double middle, double outer, CutKind cut) {
     taken[Limbs.INNER] = inner;
@@ -147,7 +148,8 @@ public final class LimbSurgery {
     PruningParameters p = site.pruning;
     if (cut == CutKind.HEADING) {
       stimulate(limb, p.stimulusHeading() * share);
-      sprouts.growBank(limb, p.bankGainHeading() * share * site.parameters.species().budBankPerLimb());
+      sprouts.growBank(
+          limb, p.bankGainHeading() * share * site.parameters.species().budBankPerLimb());
     } else {
       stimulate(limb, p.stimulusRemoval() * share);
     }
@@ -208,7 +210,8 @@ public final class LimbSurgery {
 
   double lateralRatio(int zone) {
     PruningParameters p = site.pruning;
-    return zone == Limbs.INNER ? p.lateralRatioInner()
+    return zone == Limbs.INNER
+        ? p.lateralRatioInner()
         : zone == Limbs.MIDDLE ? p.lateralRatioMiddle() : p.lateralRatioOuter();
   }
 }

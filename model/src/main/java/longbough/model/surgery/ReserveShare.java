@@ -13,12 +13,12 @@ import longbough.model.state.TreeState;
  * <pre>R_part = R c_part W_part / (c_b sum W_limb + c_s W_stem + c_r W_root + c_l L)</pre>
  *
  * R reserve (kg C); c largest concentration in branch, stem and root (kg per kg); L leaves of an
- * evergreen and W living wood (kg C):
- * of living limbs the living share of branches, of sprouts all, of the stem the sapwood, of coarse roots
- * their living share. These are the weights of the reserve's ceiling, so that a cut leaves the reserve
- * over its ceiling as it was. Taking parts away leaves the concentration in the rest unchanged, hence the
- * quotient is formed once an operation. Source: concentrations by organ as in the species files; that all
- * organs are filled to the same degree is an assumption.
+ * evergreen and W living wood (kg C): of living limbs the living share of branches, of sprouts all,
+ * of the stem the sapwood, of coarse roots their living share. These are the weights of the
+ * reserve's ceiling, so that a cut leaves the reserve over its ceiling as it was. Taking parts away
+ * leaves the concentration in the rest unchanged, hence the quotient is formed once an operation.
+ * Source: concentrations by organ as in the species files; that all organs are filled to the same
+ * degree is an assumption.
  */
 public final class ReserveShare {
   private TreeState state;

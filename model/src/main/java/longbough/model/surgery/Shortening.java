@@ -6,12 +6,12 @@ import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
 
 /**
- * Shortens limbs. A limb is a cone of base diameter D with its foliage spread evenly within each zone
- * of its length. Cutting the share c of the length off leaves the cut surface c D at the axis, takes
- * c^3 of the axis' wood, the foliage beyond the cut, and the side wood in proportion to that foliage;
- * what is left is shared out anew over the zones of the shorter limb. By the pipe model n = ceil(s / c^2)
- * cuts of diameter D sqrt(s / n) carry the share s of foliage removed. Source: geometry of a cone and
- * the pipe model; the even spread within zones is an assumption.
+ * Shortens limbs. A limb is a cone of base diameter D with its foliage spread evenly within each
+ * zone of its length. Cutting the share c of the length off leaves the cut surface c D at the axis,
+ * takes c^3 of the axis' wood, the foliage beyond the cut, and the side wood in proportion to that
+ * foliage; what is left is shared out anew over the zones of the shorter limb. By the pipe model n
+ * = ceil(s / c^2) cuts of diameter D sqrt(s / n) carry the share s of foliage removed. Source:
+ * geometry of a cone and the pipe model; the even spread within zones is an assumption.
  */
 public final class Shortening {
   private static final double WHOLE = 0.95;
@@ -39,7 +39,9 @@ public final class Shortening {
     this.sprouts = sprouts;
   }
 
-  /** Cuts a share of a living limb's length off; nearly all of it takes the limb off at the trunk. */
+  /**
+   * Cuts a share of a living limb's length off; nearly all of it takes the limb off at the trunk.
+   */
   public void shorten(int limb, double share, Style style) {
     if (!(share > 0)) {
       return;
@@ -136,7 +138,9 @@ public final class Shortening {
     site.state.sprouts.budBank[limb] *= 1 - share;
   }
 
-  /** Shares leaves and buds out over the zones of the shorter limb; returns the leaf carbon cut off. */
+  /**
+   * Shares leaves and buds out over the zones of the shorter limb; returns the leaf carbon cut off.
+   */
   private double shareOutAnew(int limb, double share) {
     Limbs limbs = site.state.limbs;
     int first = limb * Limbs.ZONES;

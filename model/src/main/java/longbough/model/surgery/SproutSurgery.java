@@ -3,7 +3,6 @@ package longbough.model.surgery;
 import longbough.model.pruning.Placement;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
-import longbough.model.state.Wounds;
 
 /** Takes sprouts off, wholly or in part, with their leaves, wood and reserve. */
 public final class SproutSurgery {
@@ -25,7 +24,8 @@ public final class SproutSurgery {
    * @param pegs whether pegs with axillary buds are left
    * @param budsPerShoot latent buds that each shoot taken leaves at its base
    */
-  public void take(int cohort, double numberShare, double massShare, boolean pegs, double budsPerShoot) {
+  public void take(
+      int cohort, double numberShare, double massShare, boolean pegs, double budsPerShoot) {
     Sprouts sprouts = site.state.sprouts;
     if (!(numberShare > 0) || !(sprouts.count[cohort] > 0)) {
       return;
@@ -69,7 +69,8 @@ public final class SproutSurgery {
           head(cohort, kept);
           if (cohort < Limbs.MAX) {
             double[] stimulus = site.state.limbs.headingStimulus;
-            stimulus[cohort] = Math.max(stimulus[cohort], site.pruning.stimulusHeading() * (1 - kept));
+            stimulus[cohort] =
+                Math.max(stimulus[cohort], site.pruning.stimulusHeading() * (1 - kept));
           }
         }
       }
@@ -126,7 +127,8 @@ public final class SproutSurgery {
     }
     Placement placement = pegs ? Placement.STUB : site.placement(Limbs.MAX + (long) cohort);
     if (cohort < Limbs.MAX) {
-      opener.onLimb(cohort, site.state.sprouts.position[cohort], diameter, number, placement, false);
+      opener.onLimb(
+          cohort, site.state.sprouts.position[cohort], diameter, number, placement, false);
     } else {
       double height = Math.min(Sprouts.trunkHeightM(cohort), site.state.trunk.heightM);
       opener.onTrunk(height, 0, diameter, number, placement);
@@ -136,7 +138,8 @@ public final class SproutSurgery {
   /** Diameter at the base of a cohort's mean shoot taken as a cone, d = sqrt(12 V / (pi L)), m. */
   double shootDiameterM(int cohort) {
     Sprouts sprouts = site.state.sprouts;
-    double massKg = sprouts.woodKgC[cohort] / sprouts.count[cohort] / site.parameters.carbon().woodCarbon();
+    double massKg =
+        sprouts.woodKgC[cohort] / sprouts.count[cohort] / site.parameters.carbon().woodCarbon();
     double volumeM3 = massKg / site.parameters.species().woodDensityKgM3();
     double length = Math.max(LEAST_LENGTH_M, sprouts.lengthM[cohort]);
     return Math.sqrt(12 * volumeM3 / (Math.PI * length));

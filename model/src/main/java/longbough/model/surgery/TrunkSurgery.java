@@ -8,8 +8,8 @@ import longbough.model.state.Trunk;
 
 /**
  * Cuts the trunk across. Sapwood and heartwood above leave in proportion to their volumes, V =
- * integral of pi r^2 (heartwood: of pi (r - t)^2, t from {@link SapwoodRim}), taken over the stations
- * as frusta. Source: geometry.
+ * integral of pi r^2 (heartwood: of pi (r - t)^2, t from {@link SapwoodRim}), taken over the
+ * stations as frusta. Source: geometry.
  */
 public final class TrunkSurgery {
   private final Worksite site;
@@ -25,8 +25,8 @@ public final class TrunkSurgery {
   }
 
   /**
-   * Cuts the trunk at a height below its top; limbs and sprouts that stand above leave with it (those
-   * of the section that is cut through stay, to be headed).
+   * Cuts the trunk at a height below its top; limbs and sprouts that stand above leave with it
+   * (those of the section that is cut through stay, to be headed).
    *
    * @param lateralLeads whether a lateral at the cut takes over from the leader
    */
@@ -108,14 +108,19 @@ public final class TrunkSurgery {
     return Math.max(0, site.state.trunk.radiusAtM(heightM) - rimM);
   }
 
-  /** The strongest living limb within reach below a height that can lead after a cut of the trunk. */
+  /**
+   * The strongest living limb within reach below a height that can lead after a cut of the trunk.
+   */
   public int lateralBelow(double heightM) {
     Limbs limbs = site.state.limbs;
     int best = -1;
     for (int limb = 0; limb < limbs.count; limb++) {
       double attached = limbs.heightM[limb];
       boolean near = attached <= heightM && attached > heightM - site.pruning.lateralSearchM();
-      if (limbs.alive(limb) && near && strong(limb) && (best < 0 || attached > limbs.heightM[best])) {
+      if (limbs.alive(limb)
+          && near
+          && strong(limb)
+          && (best < 0 || attached > limbs.heightM[best])) {
         best = limb;
       }
     }

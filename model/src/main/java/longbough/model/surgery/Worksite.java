@@ -38,8 +38,8 @@ public final class Worksite {
   }
 
   /**
-   * Foliage of a zone, m2: its leaf area, or on a leafless tree the leaf area that its buds are about
-   * to unfold (bud fullness times full leaf area).
+   * Foliage of a zone, m2: its leaf area, or on a leafless tree the leaf area that its buds are
+   * about to unfold (bud fullness times full leaf area).
    */
   public double foliageM2(int zone) {
     Limbs limbs = state.limbs;

@@ -7,8 +7,8 @@ import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
 
 /**
- * Opens the wounds that cuts leave. Face over branch diameter d (m): collar k_c d round, flush k_f d
- * across and k_a d along the stem, stub d. Source: Neely D. 1988. J. Arboric. 14(11):261-264 for
+ * Opens the wounds that cuts leave. Face over branch diameter d (m): collar k_c d round, flush k_f
+ * d across and k_a d along the stem, stub d. Source: Neely D. 1988. J. Arboric. 14(11):261-264 for
  * collar and flush across; along the stem is an assumption.
  */
 public final class WoundOpener {
@@ -20,11 +20,12 @@ public final class WoundOpener {
 
   /** Width of a cut's face across the parent, m. */
   public static double faceWidthM(PruningParameters p, Placement placement, double diameterM) {
-    return diameterM * switch (placement) {
-      case COLLAR -> p.faceCollarRatio();
-      case FLUSH -> p.faceFlushRatio();
-      case STUB -> 1;
-    };
+    return diameterM
+        * switch (placement) {
+          case COLLAR -> p.faceCollarRatio();
+          case FLUSH -> p.faceFlushRatio();
+          case STUB -> 1;
+        };
   }
 
   /** Height of a cut's face along the parent, m. */
@@ -34,13 +35,16 @@ public final class WoundOpener {
         : faceWidthM(p, placement, diameterM);
   }
 
-  /** A limb or a shoot taken off the trunk; returns the record, or -1 for cuts too small to follow. */
+  /**
+   * A limb or a shoot taken off the trunk; returns the record, or -1 for cuts too small to follow.
+   */
   int onTrunk(double heightM, double azimuthRad, double diameterM, int cuts, Placement placement) {
     Trunk trunk = site.state.trunk;
     double parentRadius = trunk.radiusAtM(heightM);
     int w = open(Wounds.ON_TRUNK, diameterM, cuts, placement);
     // In the thin top every limb rivals the trunk; the limit is about cuts on the trunk proper.
-    double proper = site.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    double proper =
+        site.parameters.strength().reportedTopShare() * trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     if (parentRadius > 0 && parentRadius >= proper) {
       site.tally.largestCutToParent =
           Math.max(site.tally.largestCutToParent, diameterM / (2 * parentRadius));
@@ -55,7 +59,8 @@ public final class WoundOpener {
   }
 
   /** Like cuts on a limb at a share of its length; returns the record or -1. */
-  int onLimb(int limb, double position, double diameterM, int cuts, Placement placement, boolean across) {
+  int onLimb(
+      int limb, double position, double diameterM, int cuts, Placement placement, boolean across) {
     int w = open(limb, diameterM, cuts, placement);
     if (w >= 0) {
       Wounds wounds = site.state.wounds;
@@ -88,10 +93,16 @@ public final class WoundOpener {
   int recut(double heightM, double azimuthRad, Placement placement) {
     Wounds wounds = site.state.wounds;
     for (int w = 0; w < wounds.count; w++) {
-      if (wounds.limb[w] == Wounds.ON_TRUNK && wounds.stubM[w] > 0 && wounds.open(w)
-          && wounds.heightM[w] == heightM && wounds.azimuthRad[w] == azimuthRad) {
+      if (wounds.limb[w] == Wounds.ON_TRUNK
+          && wounds.stubM[w] > 0
+          && wounds.open(w)
+          && wounds.heightM[w] == heightM
+          && wounds.azimuthRad[w] == azimuthRad) {
         double diameter = wounds.cutDiameterM[w];
-        face(w, faceWidthM(site.pruning, placement, diameter), faceHeightM(site.pruning, placement, diameter));
+        face(
+            w,
+            faceWidthM(site.pruning, placement, diameter),
+            faceHeightM(site.pruning, placement, diameter));
         wounds.placement[w] = (byte) placement.ordinal();
         wounds.stubM[w] = 0;
         site.tally.count(1, diameter, Math.PI / 4 * wounds.faceWidthM[w] * wounds.faceHeightM[w]);

@@ -7,8 +7,8 @@ import longbough.model.state.Pools;
 import longbough.model.state.TreeState;
 
 /**
- * Leaves on the tree in the dormant season before the first year: none on a deciduous tree (its leaf
- * area stays on record as what the buds hold), all but the oldest on an evergreen.
+ * Leaves on the tree in the dormant season before the first year: none on a deciduous tree (its
+ * leaf area stays on record as what the buds hold), all but the oldest on an evergreen.
  *
  * <pre>
  * class a before leaf fall ~ min(1, max(0, life - a)),   after it ~ min(1, max(0, life - (a + 1)))
@@ -36,7 +36,8 @@ final class FirstLeaves {
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {
       pools.leafAgeShare[age] /= after;
     }
-    double kgCM2 = s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * (1 + p.carbon().shadeCapacity()) / 2;
+    double kgCM2 =
+        s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * (1 + p.carbon().shadeCapacity()) / 2;
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       limbs.leafAreaM2[zone] *= after / before;

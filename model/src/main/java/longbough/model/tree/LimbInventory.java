@@ -8,7 +8,9 @@ import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 
-/** Places limbs that were measured one by one; what was not measured follows the crown's outline. */
+/**
+ * Places limbs that were measured one by one; what was not measured follows the crown's outline.
+ */
 final class LimbInventory {
 
   private LimbInventory() {}
@@ -33,7 +35,8 @@ final class LimbInventory {
       limbs.birthYear[limb] = -10;
       limbs.deathYear[limb] = -1;
       double share = CrownShape.radiusShare(s, tree.crownBaseM(), tree.heightM(), one.heightM());
-      LimbLayout.reach(state, s, limb, radius * share * state.frame.spreadFactorAt(limbs.azimuthRad[limb]));
+      LimbLayout.reach(
+          state, s, limb, radius * share * state.frame.spreadFactorAt(limbs.azimuthRad[limb]));
       if (!Double.isNaN(one.insertionDeg())) {
         limbs.insertionRad[limb] = Math.toRadians(one.insertionDeg());
       }

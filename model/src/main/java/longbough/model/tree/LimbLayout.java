@@ -10,9 +10,10 @@ import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 
 /**
- * First-order limbs of a crown of which only the outline is known: evenly spaced from the crown base
- * upwards, each at the golden angle from the last (phyllotaxis), reaching to the outline. In each of the
- * four directions the limb nearest the widest height points there and has the measured reach.
+ * First-order limbs of a crown of which only the outline is known: evenly spaced from the crown
+ * base upwards, each at the golden angle from the last (phyllotaxis), reaching to the outline. In
+ * each of the four directions the limb nearest the widest height points there and has the measured
+ * reach.
  */
 final class LimbLayout {
   static final double GOLDEN_ANGLE = Math.PI * (3 - 2.23606797749979);
@@ -25,10 +26,12 @@ final class LimbLayout {
     double length = tree.heightM() - tree.crownBaseM();
     double wanted =
         p.allocation().limbsDecurrent()
-            + s.apicalControl() * (p.allocation().limbsExcurrent() - p.allocation().limbsDecurrent());
+            + s.apicalControl()
+                * (p.allocation().limbsExcurrent() - p.allocation().limbsDecurrent());
     int count = (int) Math.round(wanted);
     double spacing = length / count;
-    state.frame.limbSpacingM = Math.max(spacing, s.heightMaxM() * s.crownRatioOpen() / MATURE_LIMBS);
+    state.frame.limbSpacingM =
+        Math.max(spacing, s.heightMaxM() * s.crownRatioOpen() / MATURE_LIMBS);
     Limbs limbs = state.limbs;
     limbs.count = count;
     for (int limb = 0; limb < count; limb++) {
@@ -37,7 +40,8 @@ final class LimbLayout {
       limbs.heightM[limb] = height;
       limbs.azimuthRad[limb] = limb * GOLDEN_ANGLE % (2 * Math.PI);
       limbs.crownShareM[limb] = spacing;
-      limbs.birthYear[limb] = -1 - (int) Math.round((tree.heightM() - height) / Math.max(0.1, tree.heightM()) * 40);
+      limbs.birthYear[limb] =
+          -1 - (int) Math.round((tree.heightM() - height) / Math.max(0.1, tree.heightM()) * 40);
     }
     int[] cardinal = cardinals(state, s, tree);
     double radius = Allometry.crownDiameterM(s, tree.dbhM()) / 2;
@@ -45,7 +49,11 @@ final class LimbLayout {
       double most = radius * state.frame.spreadFactorAt(limbs.azimuthRad[limb]);
       double angle = angleRad(state, s, limb);
       double height = limbs.heightM[limb];
-      reach(state, s, limb, CrownShape.tipReachM(s, tree.crownBaseM(), tree.heightM(), height, most, angle));
+      reach(
+          state,
+          s,
+          limb,
+          CrownShape.tipReachM(s, tree.crownBaseM(), tree.heightM(), height, most, angle));
     }
     for (int sector = 0; sector < CrownFrame.SECTORS; sector++) {
       if (cardinal[sector] >= 0) {
@@ -58,7 +66,8 @@ final class LimbLayout {
   private static int[] cardinals(TreeState state, SpeciesParameters s, MeasuredTree tree) {
     Limbs limbs = state.limbs;
     double wide =
-        state.frame.crownBaseM + s.crownWidestFraction() * (state.trunk.heightM - state.frame.crownBaseM);
+        state.frame.crownBaseM
+            + s.crownWidestFraction() * (state.trunk.heightM - state.frame.crownBaseM);
     int[] chosen = new int[CrownFrame.SECTORS];
     for (int sector = 0; sector < CrownFrame.SECTORS; sector++) {
       double bearing = sector * 2 * Math.PI / CrownFrame.SECTORS;
@@ -87,7 +96,9 @@ final class LimbLayout {
     return CrownShape.insertionRad(s, u);
   }
 
-  /** Sets angle and length so that a limb reaches as far as wanted without passing the tree's top. */
+  /**
+   * Sets angle and length so that a limb reaches as far as wanted without passing the tree's top.
+   */
   static void reach(TreeState state, SpeciesParameters s, int limb, double reachM) {
     Limbs limbs = state.limbs;
     double angle = angleRad(state, s, limb);

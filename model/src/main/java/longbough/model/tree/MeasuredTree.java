@@ -43,12 +43,19 @@ public record MeasuredTree(
    * @param bearingDeg compass bearing of the opening or thinnest wall
    * @param openWidthM width of an opening, 0 for a closed column
    */
-  public record KnownCavity(double heightM, double lengthM, double soundWallM, double bearingDeg, double openWidthM) {}
+  public record KnownCavity(
+      double heightM, double lengthM, double soundWallM, double bearingDeg, double openWidthM) {}
 
   /** A wound from earlier: its height, cut diameter, age, bearing and what is still open. */
-  public record OldWound(double heightM, double cutDiameterM, double ageYears, double bearingDeg, double openWidthM) {}
+  public record OldWound(
+      double heightM, double cutDiameterM, double ageYears, double bearingDeg, double openWidthM) {}
 
   /** One limb of an inventory; height and diameter are needed, the rest may be NaN. */
   public record MeasuredLimb(
-      double heightM, double baseDiameterM, double lengthM, double bearingDeg, double insertionDeg, boolean dead) {}
+      double heightM,
+      double baseDiameterM,
+      double lengthM,
+      double bearingDeg,
+      double insertionDeg,
+      boolean dead) {}
 }

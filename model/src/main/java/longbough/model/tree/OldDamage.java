@@ -6,9 +6,9 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Wounds;
 
 /**
- * Turns cavities and wounds from before the first year into wound records. A closed column inside a sound
- * wall t is decay of the wood that stood when the tree had radius R - t: the barrier zone stands there and
- * the column fills it. An open cavity reaches the surface at its bearing.
+ * Turns cavities and wounds from before the first year into wound records. A closed column inside a
+ * sound wall t is decay of the wood that stood when the tree had radius R - t: the barrier zone
+ * stands there and the column fills it. An open cavity reaches the surface at its bearing.
  */
 final class OldDamage {
   private static final int UNKNOWN_AGE_YEARS = 20;
@@ -33,7 +33,8 @@ final class OldDamage {
     wounds.month[w] = 1;
     wounds.placement[w] = (byte) Placement.FLUSH.ordinal();
     wounds.heightM[w] = cavity.heightM();
-    wounds.azimuthRad[w] = Math.toRadians(Double.isNaN(cavity.bearingDeg()) ? 0 : cavity.bearingDeg());
+    wounds.azimuthRad[w] =
+        Math.toRadians(Double.isNaN(cavity.bearingDeg()) ? 0 : cavity.bearingDeg());
     wounds.cutDiameterM[w] = Math.max(cavity.openWidthM(), bound);
     wounds.faceWidthM[w] = cavity.openWidthM();
     wounds.faceHeightM[w] = cavity.openWidthM() > 0 ? cavity.lengthM() : 0;
@@ -58,13 +59,15 @@ final class OldDamage {
     wounds.month[w] = 1;
     wounds.placement[w] = (byte) Placement.COLLAR.ordinal();
     wounds.heightM[w] = wound.heightM();
-    wounds.azimuthRad[w] = Math.toRadians(Double.isNaN(wound.bearingDeg()) ? 0 : wound.bearingDeg());
+    wounds.azimuthRad[w] =
+        Math.toRadians(Double.isNaN(wound.bearingDeg()) ? 0 : wound.bearingDeg());
     wounds.cutDiameterM[w] = wound.cutDiameterM();
     wounds.faceWidthM[w] = wound.cutDiameterM();
     wounds.faceHeightM[w] = wound.cutDiameterM();
     wounds.openWidthM[w] = open;
     wounds.openHeightM[w] = open;
-    wounds.parentRadiusM[w] = Math.max(wound.cutDiameterM() / 2, radius - age * state.trunk.ringMemoryM);
+    wounds.parentRadiusM[w] =
+        Math.max(wound.cutDiameterM() / 2, radius - age * state.trunk.ringMemoryM);
     wounds.closedYear[w] = open > 0 ? Integer.MAX_VALUE : -1;
   }
 }

@@ -4,8 +4,8 @@ import longbough.model.geometry.Allometry;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
-import longbough.model.process.LeafRoom;
 import longbough.model.process.Heartwood;
+import longbough.model.process.LeafRoom;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.process.RootRenewal;
 import longbough.model.state.CrownFrame;
@@ -15,9 +15,9 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
 /**
- * Builds the full state of a tree from what an arborist measures, in the dormant season before the first
- * simulated year. Trunk diameter, height, crown base and the reach in the four directions come out as
- * measured, exactly; the rest follows:
+ * Builds the full state of a tree from what an arborist measures, in the dormant season before the
+ * first simulated year. Trunk diameter, height, crown base and the reach in the four directions
+ * come out as measured, exactly; the rest follows:
  *
  * <pre>
  * leaf area  L = La(d) (V / Va)^p                    V measured, Va allometric crown volume
@@ -27,9 +27,9 @@ import longbough.model.state.Trunk;
  * reserve    a share of its ceiling that goes with the condition
  * </pre>
  *
- * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb. Source:
- * McPherson et al. 2016 for sizes, Shinozaki et al. 1964 for the pipe model; p and the answer to
- * condition are assumptions ({@code parameters/allocation.csv}).
+ * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb.
+ * Source: McPherson et al. 2016 for sizes, Shinozaki et al. 1964 for the pipe model; p and the
+ * answer to condition are assumptions ({@code parameters/allocation.csv}).
  */
 public final class TreeReconstruction {
 
@@ -79,7 +79,8 @@ public final class TreeReconstruction {
     double height = Allometry.heightM(s, tree.dbhM());
     double length = (tree.heightM() - tree.crownBaseM()) / (height * s.crownRatioOpen());
     double volumeRatio = squares * length;
-    return Allometry.leafAreaM2(s, tree.dbhM()) * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
+    return Allometry.leafAreaM2(s, tree.dbhM())
+        * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
   }
 
   private static void wood(TreeState state, MeasuredTree tree, ModelParameters p) {
@@ -91,7 +92,8 @@ public final class TreeReconstruction {
     }
     state.pools.trunkSapwoodKgC = density * volume;
     Limbs limbs = state.limbs;
-    double baseArea = Math.PI * trunk.radiusAtM(tree.crownBaseM()) * trunk.radiusAtM(tree.crownBaseM());
+    double baseArea =
+        Math.PI * trunk.radiusAtM(tree.crownBaseM()) * trunk.radiusAtM(tree.crownBaseM());
     double leaf = limbs.leafAreaM2();
     double areas = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
@@ -113,7 +115,9 @@ public final class TreeReconstruction {
 
   private static void condition(TreeState state, MeasuredTree tree, ModelParameters p) {
     double fullness =
-        Math.min(1, p.allocation().conditionLeast() + p.allocation().conditionSlope() * tree.condition());
+        Math.min(
+            1,
+            p.allocation().conditionLeast() + p.allocation().conditionSlope() * tree.condition());
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       if (limbs.alive(zone / Limbs.ZONES)) {
@@ -136,7 +140,9 @@ public final class TreeReconstruction {
   /** Fills the reserve to the level that goes with the condition at the start. */
   public static void startReserve(TreeState state, ModelParameters p) {
     ReserveCeiling.set(state, p);
-    double good = Math.min(1, p.reserve().startLeast() + p.reserve().startSlope() * state.vitality.startCondition);
+    double good =
+        Math.min(
+            1, p.reserve().startLeast() + p.reserve().startSlope() * state.vitality.startCondition);
     state.pools.reserveKgC = good * state.pools.reserveCeilingKgC;
   }
 

@@ -15,8 +15,8 @@ import longbough.model.state.Trunk;
  * in the crown:    A(z) = A(base) max(leaf above z / L, tip)
  * </pre>
  *
- * s, zs swelling of the butt; t taper of an open-grown bole over its height H; L leaf area. Source: pipe
- * model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963; t is an assumption.
+ * s, zs swelling of the butt; t taper of an open-grown bole over its height H; L leaf area. Source:
+ * pipe model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963; t is an assumption.
  */
 final class TrunkProfile {
   private static final double LEAST_RADIUS_M = 0.008;
@@ -28,7 +28,8 @@ final class TrunkProfile {
     Trunk trunk = state.trunk;
     trunk.heightM = tree.heightM();
     trunk.leaderIntact = true;
-    trunk.stations = Math.min(Trunk.MAX_STATIONS, (int) (tree.heightM() / Trunk.STATION_STEP_M) + 1);
+    trunk.stations =
+        Math.min(Trunk.MAX_STATIONS, (int) (tree.heightM() / Trunk.STATION_STEP_M) + 1);
     java.util.Arrays.fill(trunk.radiusM, 0, trunk.stations, tree.dbhM() / 2);
   }
 

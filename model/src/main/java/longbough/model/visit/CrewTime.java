@@ -6,14 +6,18 @@ import longbough.model.surgery.OperationTally;
 /**
  * Minutes of a crew for one operation:
  *
- * <pre>T = [a D min(1, H / H0) + (sum n_k t_k + n_s t_s + S t_c) + W t_w] (1 + g max(0, H - H0)), at least T0 a visit</pre>
+ * <pre>
+ * T = [a D min(1, H / H0) + (sum n_k t_k + n_s t_s + S t_c) + W t_w] (1 + g max(0, H - H0)), at least T0 a visit
+ * </pre>
  *
- * a access (min per cm of trunk diameter D; less on a tree under H0, worked from the ground), with the first operation of a visit only, and only where there is something to cut; n_k cuts of size
- * class k at t_k minutes; n_s thin shoots at t_s; S leaf area shorn (m2) at t_c; W carbon of the cut
- * material (kg) at t_w; slowing g per metre of tree height H above H0. Sources: routine pruning took
- * 2.4 (1.5-3.5) min per cm on trees of 10-40 cm (Churack P.L. et al. 1994. J. Arboric. 20:231-236),
- * formative pruning of young trees 1-4 min (Ryder C.M., Moore G.M. 2013. AUF 39:17-24); how the time
- * splits over access, cuts and handling is an assumption within those totals.
+ * a access (min per cm of trunk diameter D; less on a tree under H0, worked from the ground), with
+ * the first operation of a visit only, and only where there is something to cut; n_k cuts of size
+ * class k at t_k minutes; n_s thin shoots at t_s; S leaf area shorn (m2) at t_c; W carbon of the
+ * cut material (kg) at t_w; slowing g per metre of tree height H above H0. Sources: routine pruning
+ * took 2.4 (1.5-3.5) min per cm on trees of 10-40 cm (Churack P.L. et al. 1994. J. Arboric.
+ * 20:231-236), formative pruning of young trees 1-4 min (Ryder C.M., Moore G.M. 2013. AUF
+ * 39:17-24); how the time splits over access, cuts and handling is an assumption within those
+ * totals.
  */
 final class CrewTime {
   private static final double CM_PER_M = 100;

@@ -7,6 +7,7 @@ final class CrownMeasure {
   double dbhM;
   double heightM;
   double crownBaseM;
+
   /** Reserve over its ceiling; 1 where no ceiling is set yet. */
   double reserveFraction;
 
@@ -28,8 +29,8 @@ final class CrownMeasure {
   }
 
   /**
-   * Share of the crown's volume lost when all its radii shrink by the given shares: 1 - (1 - a)^2 (1 -
-   * b), a across and b along. Exact for any shape that shrinks evenly.
+   * Share of the crown's volume lost when all its radii shrink by the given shares: 1 - (1 - a)^2
+   * (1 - b), a across and b along. Exact for any shape that shrinks evenly.
    */
   static double volumeLost(double spreadShare, double lengthShare) {
     return 1 - (1 - spreadShare) * (1 - spreadShare) * (1 - lengthShare);

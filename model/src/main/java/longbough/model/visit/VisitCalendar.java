@@ -9,8 +9,8 @@ import longbough.model.state.TreeState;
 
 /**
  * Which visits of a regime fall due in a month of a year. Remembers when each triggered visit last
- * happened; {@link #reset()} before each future. One a thread. Measures are read before any visit of
- * the month is done.
+ * happened; {@link #reset()} before each future. One a thread. Measures are read before any visit
+ * of the month is done.
  */
 public final class VisitCalendar {
   private static final int MONTHS = 12;
@@ -51,7 +51,8 @@ public final class VisitCalendar {
     int found = 0;
     for (int v = 0; v < due.length; v++) {
       Visit visit = visits.get(v);
-      if (visit.season().month() == month && isDue(visit.timing(), v, year, state, woodCarbonShare)) {
+      if (visit.season().month() == month
+          && isDue(visit.timing(), v, year, state, woodCarbonShare)) {
         lastYear[v] = year;
         due[found++] = v;
       }
@@ -70,11 +71,14 @@ public final class VisitCalendar {
     }
     if (timing instanceof Timing.Every every) {
       int since = year - every.firstYear();
-      return since >= 0 && year <= every.untilYear() && since % Math.max(1, every.intervalYears()) == 0;
+      return since >= 0
+          && year <= every.untilYear()
+          && since % Math.max(1, every.intervalYears()) == 0;
     }
     Timing.When when = (Timing.When) timing;
     boolean open = year >= when.firstYear() && year <= when.untilYear();
-    // "None in the last n years": with a gap of 2 a visit of year 5 is followed in year 8 at the earliest.
+    // "None in the last n years": with a gap of 2 a visit of year 5 is followed in year 8 at the
+    // earliest.
     if (!open || year - lastYear[v] <= when.gapYears()) {
       return false;
     }

@@ -13,8 +13,8 @@ import longbough.model.surgery.OperationTally;
 import longbough.model.surgery.Surgery;
 
 /**
- * Performs a visit: each operation in its order, on the tree as the one before left it. One a thread;
- * holds nothing from visit to visit.
+ * Performs a visit: each operation in its order, on the tree as the one before left it. One a
+ * thread; holds nothing from visit to visit.
  */
 public final class VisitRunner {
   /** Name of the random stream that the caller starts for the year before a visit. */
@@ -70,8 +70,17 @@ public final class VisitRunner {
           new TreeEvent.Pruned(state.year, operation.word(), dose, tally.largestCutM));
     }
     return new VisitRow(
-        state.year, visit.season(), operation.word(), dose, tally.cuts, tally.largestCutM,
-        tally.woundM2, hours, hours * pricePerHour, tally.cutsByClass.clone(), warnings);
+        state.year,
+        visit.season(),
+        operation.word(),
+        dose,
+        tally.cuts,
+        tally.largestCutM,
+        tally.woundM2,
+        hours,
+        hours * pricePerHour,
+        tally.cutsByClass.clone(),
+        warnings);
   }
 
   private static void remember(YearContext context, double dose) {

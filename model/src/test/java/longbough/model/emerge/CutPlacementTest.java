@@ -24,8 +24,8 @@ class CutPlacementTest {
   private static final int YEARS = 20;
 
   /**
-   * Flush worse than stub worse than collar in the decay that reaches the trunk: Shigo A.L., picture guide to pruning
-   * wounds, for flush against collar (read, sign); stubs common practice.
+   * Flush worse than stub worse than collar in the decay that reaches the trunk: Shigo A.L.,
+   * picture guide to pruning wounds, for flush against collar (read, sign); stubs common practice.
    */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "betula-pendula", "quercus-robur", "picea-abies"})
@@ -33,18 +33,24 @@ class CutPlacementTest {
     Outcome collar = raised(species, Trials.COLLAR);
     Outcome stub = raised(species, Trials.STUB);
     Outcome flush = raised(species, Trials.FLUSH);
-    assertThat(mean(stub, WoundRow::columnRadiusM)).as("depth, " + species)
+    assertThat(mean(stub, WoundRow::columnRadiusM))
+        .as("depth, " + species)
         .isGreaterThan(1.2 * mean(collar, WoundRow::columnRadiusM));
-    assertThat(mean(flush, WoundRow::columnRadiusM)).as("depth, " + species)
+    assertThat(mean(flush, WoundRow::columnRadiusM))
+        .as("depth, " + species)
         .isGreaterThan(1.2 * mean(stub, WoundRow::columnRadiusM));
     ToDoubleFunction<WoundRow> length = w -> w.columnUpM() + w.columnDownM();
-    assertThat(mean(stub, length)).as("length, " + species).isGreaterThan(1.2 * mean(collar, length));
-    assertThat(mean(flush, length)).as("length, " + species).isGreaterThan(1.2 * mean(stub, length));
+    assertThat(mean(stub, length))
+        .as("length, " + species)
+        .isGreaterThan(1.2 * mean(collar, length));
+    assertThat(mean(flush, length))
+        .as("length, " + species)
+        .isGreaterThan(1.2 * mean(stub, length));
   }
 
   /**
-   * No column passes the barrier zone, the radius at wounding: Shigo A.L. 1983. Tree defects: a photo guide. USDA Forest
-   * Service GTR NE-82, read; a hard bound, in every wound of every future.
+   * No column passes the barrier zone, the radius at wounding: Shigo A.L. 1983. Tree defects: a
+   * photo guide. USDA Forest Service GTR NE-82, read; a hard bound, in every wound of every future.
    */
   @ParameterizedTest
   @CsvSource({"picea-abies", "betula-pendula", "acer-saccharinum"})
@@ -59,8 +65,9 @@ class CutPlacementTest {
   }
 
   /**
-   * A collar cut closes as an even ring (pruning guide texts, read) and, on a small limb, hardly spreads after its
-   * first year (Dujesiefken D., Stobbe H. 2002. UFUG 1:75-82: year 9 over year 1 little changed, 1.0-1.25).
+   * A collar cut closes as an even ring (pruning guide texts, read) and, on a small limb, hardly
+   * spreads after its first year (Dujesiefken D., Stobbe H. 2002. UFUG 1:75-82: year 9 over year 1
+   * little changed, 1.0-1.25).
    */
   @ParameterizedTest
   @ValueSource(strings = {"acer-platanoides", "quercus-robur"})
@@ -71,17 +78,30 @@ class CutPlacementTest {
       if (Outcome.alive(history, 9)) {
         TreeState soon = history.snapshots().get(2);
         assertThat(trunkWounds(soon)).as(species).isPositive();
-        each(soon, w -> assertThat(soon.wounds.openWidthM[w]).isCloseTo(soon.wounds.openHeightM[w], within(1e-9)));
+        each(
+            soon,
+            w ->
+                assertThat(soon.wounds.openWidthM[w])
+                    .isCloseTo(soon.wounds.openHeightM[w], within(1e-9)));
         TreeState late = history.snapshots().get(9);
-        each(late, w -> assertThat(late.wounds.open(w)).as("closed after nine years, " + species).isFalse());
+        each(
+            late,
+            w ->
+                assertThat(late.wounds.open(w))
+                    .as("closed after nine years, " + species)
+                    .isFalse());
         each(late, w -> assertThat(late.wounds.confined[w]).as("walled off, " + species).isTrue());
         double first = area(history.snapshots().get(1));
-        assertThat(area(late) / first).as("year 9 over year 1, " + species).isLessThanOrEqualTo(1.25);
+        assertThat(area(late) / first)
+            .as("year 9 over year 1, " + species)
+            .isLessThanOrEqualTo(1.25);
       }
     }
   }
 
-  /** A flush cut closes at its sides and little at top and bottom: pruning guide texts, read, sign. */
+  /**
+   * A flush cut closes at its sides and little at top and bottom: pruning guide texts, read, sign.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"acer-platanoides", "tilia-cordata"})
   void aFlushCutClosesFromTheSides(String species) {
@@ -90,9 +110,12 @@ class CutPlacementTest {
     for (History history : flush.futures()) {
       if (Outcome.alive(history, 2)) {
         Wounds wounds = history.snapshots().get(2).wounds;
-        each(history.snapshots().get(2), w -> assertThat(wounds.faceWidthM[w] - wounds.openWidthM[w])
-            .as("closed across against along, " + species)
-            .isGreaterThan(2 * (wounds.faceHeightM[w] - wounds.openHeightM[w])));
+        each(
+            history.snapshots().get(2),
+            w ->
+                assertThat(wounds.faceWidthM[w] - wounds.openWidthM[w])
+                    .as("closed across against along, " + species)
+                    .isGreaterThan(2 * (wounds.faceHeightM[w] - wounds.openHeightM[w])));
       }
     }
   }

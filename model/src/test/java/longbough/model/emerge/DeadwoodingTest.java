@@ -23,12 +23,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DeadwoodingTest {
   private static final int YEARS = 20;
 
-  /** A millionth: a tree that assimilates more also grows and respires more, so its reserve is not the same to the bit. */
+  /**
+   * A millionth: a tree that assimilates more also grows and respires more, so its reserve is not
+   * the same to the bit.
+   */
   private static final double NOTHING = 1e-6;
 
   /**
-   * No harm to the carbon budget, future by future: common practice, no source. Two shade-bearing conifers, since of
-   * free-standing trees they shed most.
+   * No harm to the carbon budget, future by future: common practice, no source. Two shade-bearing
+   * conifers, since of free-standing trees they shed most.
    */
   @ParameterizedTest
   @ValueSource(strings = {"picea-abies", "abies-alba"})
@@ -44,10 +47,12 @@ class DeadwoodingTest {
       assertThat(clean.visits()).allMatch(visit -> visit.foliageRemovedFraction() == 0);
       if (Outcome.alive(messy, YEARS) && Outcome.alive(clean, YEARS)) {
         for (YearColumn column : List.of(GPP_KG_C, GROWTH_KG_C)) {
-          assertThat(Outcome.sum(clean, column, 1, YEARS)).as(species + " " + column)
+          assertThat(Outcome.sum(clean, column, 1, YEARS))
+              .as(species + " " + column)
               .isGreaterThanOrEqualTo(Outcome.sum(messy, column, 1, YEARS) * (1 - NOTHING));
         }
-        assertThat(clean.value(RESERVE_KG_C, YEARS)).as(species)
+        assertThat(clean.value(RESERVE_KG_C, YEARS))
+            .as(species)
             .isGreaterThanOrEqualTo(messy.value(RESERVE_KG_C, YEARS) * (1 - NOTHING));
       }
     }
@@ -56,8 +61,9 @@ class DeadwoodingTest {
   }
 
   /**
-   * A stub holds the rim open; once it is off the wound closes: pruning guide texts, read; a dead stub closes more
-   * slowly than a live cut: Niemisto P. et al. 2019. Silva Fennica 53(1):10052, read, sign.
+   * A stub holds the rim open; once it is off the wound closes: pruning guide texts, read; a dead
+   * stub closes more slowly than a live cut: Niemisto P. et al. 2019. Silva Fennica 53(1):10052,
+   * read, sign.
    */
   @ParameterizedTest
   @ValueSource(strings = {"acer-platanoides", "quercus-robur", "picea-abies"})
@@ -72,11 +78,12 @@ class DeadwoodingTest {
   private static double closedYear(Outcome outcome) {
     return outcome.meanOf(
         YEARS,
-        h -> h.wounds().stream()
-            .filter(wound -> wound.year() == 1)
-            .mapToDouble(wound -> Math.min(YEARS + 1, wound.closedYear()))
-            .average()
-            .orElseThrow());
+        h ->
+            h.wounds().stream()
+                .filter(wound -> wound.year() == 1)
+                .mapToDouble(wound -> Math.min(YEARS + 1, wound.closedYear()))
+                .average()
+                .orElseThrow());
   }
 
   /** The lowest limbs cut to stubs in the first year. */

@@ -14,7 +14,10 @@ class DefoliatedTreeTest {
   private static final double DBH_M = 0.35;
   private static final double COMPLETE = 1.0;
 
-  /** One complete defoliation kills no deciduous tree (0.97-1.0 live): Ann. Bot. 2015 (PMC4648455), read. */
+  /**
+   * One complete defoliation kills no deciduous tree (0.97-1.0 live): Ann. Bot. 2015 (PMC4648455),
+   * read.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "acer-saccharum", "acer-platanoides"})
   void aDeciduousTreeSurvivesOneCompleteDefoliation(String species) {
@@ -23,7 +26,10 @@ class DefoliatedTreeTest {
     assertThat(whole).as(species).isGreaterThan(0.95);
   }
 
-  /** The whole year's growth falls, the year of the loss and more if it comes again: same source, sign. */
+  /**
+   * The whole year's growth falls, the year of the loss and more if it comes again: same source,
+   * sign.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "quercus-robur"})
   void growthFallsWithTheShareEaten(String species) {
@@ -35,9 +41,9 @@ class DefoliatedTreeTest {
   }
 
   /**
-   * Severe, moderate and low defoliation for three to four years running killed 0.36, 0.07 and 0.01 of 3,095 oaks
-   * (multiyear defoliations in southern New England, read). Only the order is asked for here, of the
-   * oak that has least in store.
+   * Severe, moderate and low defoliation for three to four years running killed 0.36, 0.07 and 0.01
+   * of 3,095 oaks (multiyear defoliations in southern New England, read). Only the order is asked
+   * for here, of the oak that has least in store.
    */
   @ParameterizedTest
   @ValueSource(strings = "quercus-rubra")
@@ -50,27 +56,36 @@ class DefoliatedTreeTest {
     assertThat(severe).as(species).isGreaterThan(moderate + 0.01);
   }
 
-  /** Complete loss kills evergreens in the first year (0.8-1.0) and not their deciduous kin: Piper F.I., Fajardo A. 2014. */
+  /**
+   * Complete loss kills evergreens in the first year (0.8-1.0) and not their deciduous kin: Piper
+   * F.I., Fajardo A. 2014.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"picea-abies", "pinus-sylvestris", "abies-alba"})
   void anEvergreenDiesOfACompleteLoss(String species) {
     assertThat(1 - survivalOfTheFirstYear(species, COMPLETE)).as(species).isGreaterThan(0.75);
-    assertThat(1 - eaten(species, COMPLETE, 3, 60).alone().survival(2)).as(species).isGreaterThan(0.8);
+    assertThat(1 - eaten(species, COMPLETE, 3, 60).alone().survival(2))
+        .as(species)
+        .isGreaterThan(0.8);
   }
 
-  /** Medium to heavy needle loss kills 0.02-0.13 of jack pines in two years: Forest Science 9(2), 1963, read. */
+  /**
+   * Medium to heavy needle loss kills 0.02-0.13 of jack pines in two years: Forest Science 9(2),
+   * 1963, read.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"pinus-banksiana", "pinus-sylvestris"})
   void aPineSurvivesLosingHalfOnce(String species) {
-    Outcome all =
-        eaten(species, 0.5, 4, 300).with("species.defoliation_risk", 0.4).alone();
-    List<History> onlyFirst = all.futures().stream().filter(h -> eatenIn(h, 1) && !eatenIn(h, 2)).toList();
+    Outcome all = eaten(species, 0.5, 4, 300).with("species.defoliation_risk", 0.4).alone();
+    List<History> onlyFirst =
+        all.futures().stream().filter(h -> eatenIn(h, 1) && !eatenIn(h, 2)).toList();
     assertThat(onlyFirst).hasSizeGreaterThan(50);
     assertThat(1 - new Outcome(onlyFirst).survival(2)).as(species).isBetween(0.0, 0.13);
   }
 
   private static boolean eatenIn(History history, int year) {
-    return history.events().stream().anyMatch(e -> e instanceof TreeEvent.Defoliated && e.year() == year);
+    return history.events().stream()
+        .anyMatch(e -> e instanceof TreeEvent.Defoliated && e.year() == year);
   }
 
   private static double survivalOfTheFirstYear(String species, double share) {

@@ -13,18 +13,24 @@ import longbough.model.pruning.Where;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Sixty per cent of the foliage at once, or in three visits four years apart. Common practice, no source. */
+/**
+ * Sixty per cent of the foliage at once, or in three visits four years apart. Common practice, no
+ * source.
+ */
 class GentlerTest {
   private static final int YEARS = 20;
   private static final double TOTAL = 0.6;
 
   @ParameterizedTest
-  @ValueSource(strings = {"tilia-cordata", "quercus-robur", "acer-platanoides", "platanus-x-acerifolia"})
+  @ValueSource(
+      strings = {"tilia-cordata", "quercus-robur", "acer-platanoides", "platanus-x-acerifolia"})
   void threeVisitsCallFewerSproutsAndDrawLessOnTheReserve(String species) {
     Outcome once = once(species);
     Outcome thrice = thrice(species);
     assertThat(most(thrice)).as("sprouts at their most, " + species).isLessThan(0.5 * most(once));
-    assertThat(least(thrice)).as("reserve at its least, " + species).isGreaterThan(least(once) + 0.02);
+    assertThat(least(thrice))
+        .as("reserve at its least, " + species)
+        .isGreaterThan(least(once) + 0.02);
     assertThat(thrice.shareAbove(once, YEARS, GentlerTest::least)).as(species).isGreaterThan(0.9);
   }
 
@@ -49,13 +55,21 @@ class GentlerTest {
 
   /** Least reserve over the reserve at the start. */
   private static double least(History h) {
-    return IntStream.rangeClosed(1, YEARS).mapToDouble(y -> h.value(RESERVE_KG_C, y)).min().orElseThrow()
+    return IntStream.rangeClosed(1, YEARS)
+            .mapToDouble(y -> h.value(RESERVE_KG_C, y))
+            .min()
+            .orElseThrow()
         / h.value(RESERVE_KG_C, 0);
   }
 
   private static double most(Outcome outcome) {
     return outcome.meanOf(
-        YEARS, h -> IntStream.rangeClosed(1, YEARS).mapToDouble(y -> h.value(SPROUT_COUNT, y)).max().orElseThrow());
+        YEARS,
+        h ->
+            IntStream.rangeClosed(1, YEARS)
+                .mapToDouble(y -> h.value(SPROUT_COUNT, y))
+                .max()
+                .orElseThrow());
   }
 
   private static Outcome once(String species) {
@@ -65,7 +79,8 @@ class GentlerTest {
   /** Three equal shares of what is there leave as much as the one visit, regrowth aside. */
   private static Outcome thrice(String species) {
     double each = 1 - Math.cbrt(1 - TOTAL);
-    return trials(species).play(Trials.every(1, 4, 9, new Thin(each, Where.EVENLY, CutKind.REMOVAL)));
+    return trials(species)
+        .play(Trials.every(1, 4, 9, new Thin(each, Where.EVENLY, CutKind.REMOVAL)));
   }
 
   private static Trials trials(String species) {

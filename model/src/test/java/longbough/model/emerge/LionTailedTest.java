@@ -15,8 +15,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Foliage taken from the inside only, against the same dose spread evenly. That lion-tailing doesn't lower the centre
- * of pressure while thinning does: Smiley E.T., Kane B. 2006. AUF 32, read. Sprouts and failure: common practice.
+ * Foliage taken from the inside only, against the same dose spread evenly. That lion-tailing
+ * doesn't lower the centre of pressure while thinning does: Smiley E.T., Kane B. 2006. AUF 32,
+ * read. Sprouts and failure: common practice.
  */
 class LionTailedTest {
   private static final double DOSE = 0.25;
@@ -28,13 +29,16 @@ class LionTailedTest {
     Outcome even = trials.play(Trials.once(1, thin(Where.EVENLY)), 1);
     Outcome inner = trials.play(Trials.once(1, thin(Where.INNER)), 1);
     assertThat(inner.dose(1)).isCloseTo(even.dose(1), org.assertj.core.api.Assertions.within(0.01));
-    assertThat(inner.meanState(1, LionTailedTest::leverM)).as("lever of the leaves, m, " + species)
+    assertThat(inner.meanState(1, LionTailedTest::leverM))
+        .as("lever of the leaves, m, " + species)
         .isGreaterThan(1.05 * even.meanState(1, LionTailedTest::leverM));
     for (int year : new int[] {1, 3, 5}) {
-      assertThat(inner.mean(SPROUT_COUNT, year)).as("sprouts in year " + year + ", " + species)
+      assertThat(inner.mean(SPROUT_COUNT, year))
+          .as("sprouts in year " + year + ", " + species)
           .isGreaterThan(1.3 * even.mean(SPROUT_COUNT, year));
     }
-    assertThat(inner.meanState(1, state -> state.vitality.limbFailureProbability)).as("limb failure, " + species)
+    assertThat(inner.meanState(1, state -> state.vitality.limbFailureProbability))
+        .as("limb failure, " + species)
         .isGreaterThan(1.5 * even.meanState(1, state -> state.vitality.limbFailureProbability));
   }
 
@@ -45,8 +49,12 @@ class LionTailedTest {
     Trials trials = Trials.of(species, 0.4, PlayedTrees.MARITIME, 2, 60);
     Outcome even = trials.play(Trials.once(1, thin(Where.EVENLY)), 1);
     Outcome inner = trials.play(Trials.once(1, thin(Where.INNER)), 1);
-    assertThat(inner.shareAbove(even, 1, h -> h.value(YearColumn.SPROUT_COUNT, 1))).as(species).isGreaterThan(0.95);
-    assertThat(inner.shareAbove(even, 1, LionTailedTest::limbFailure)).as(species).isGreaterThan(0.9);
+    assertThat(inner.shareAbove(even, 1, h -> h.value(YearColumn.SPROUT_COUNT, 1)))
+        .as(species)
+        .isGreaterThan(0.95);
+    assertThat(inner.shareAbove(even, 1, LionTailedTest::limbFailure))
+        .as(species)
+        .isGreaterThan(0.9);
   }
 
   private static double limbFailure(History history) {

@@ -20,7 +20,10 @@ record Outcome(List<History> futures) {
         .orElse(Double.NaN);
   }
 
-  /** Mean of the yearly sum from one year to another, over the futures in which the tree lives through them. */
+  /**
+   * Mean of the yearly sum from one year to another, over the futures in which the tree lives
+   * through them.
+   */
   double sum(YearColumn column, int from, int to) {
     return meanOf(to, h -> sum(h, column, from, to));
   }
@@ -31,7 +34,11 @@ record Outcome(List<History> futures) {
   }
 
   double meanOf(int year, ToDoubleFunction<History> measure) {
-    return futures.stream().filter(h -> alive(h, year)).mapToDouble(measure).average().orElse(Double.NaN);
+    return futures.stream()
+        .filter(h -> alive(h, year))
+        .mapToDouble(measure)
+        .average()
+        .orElse(Double.NaN);
   }
 
   /** Mean of a measure of the kept states, over the futures in which the tree is alive. */
@@ -43,12 +50,17 @@ record Outcome(List<History> futures) {
     return futures.stream().mapToDouble(h -> alive(h, year) ? 1 : 0).average().orElseThrow();
   }
 
-  /** Share of the futures, alive under both regimes, in which a measure is higher here than there. */
+  /**
+   * Share of the futures, alive under both regimes, in which a measure is higher here than there.
+   */
   double shareAbove(Outcome other, int year, ToDoubleFunction<History> measure) {
     return IntStream.range(0, futures.size())
         .filter(i -> alive(futures.get(i), year) && alive(other.futures.get(i), year))
         .mapToDouble(
-            i -> measure.applyAsDouble(futures.get(i)) > measure.applyAsDouble(other.futures.get(i)) ? 1 : 0)
+            i ->
+                measure.applyAsDouble(futures.get(i)) > measure.applyAsDouble(other.futures.get(i))
+                    ? 1
+                    : 0)
         .average()
         .orElse(Double.NaN);
   }
@@ -57,10 +69,12 @@ record Outcome(List<History> futures) {
   double dose(int year) {
     return futures.stream()
         .mapToDouble(
-            h -> 1 - h.visits().stream()
-                .filter(row -> row.year() == year)
-                .mapToDouble(row -> 1 - row.foliageRemovedFraction())
-                .reduce(1, (a, b) -> a * b))
+            h ->
+                1
+                    - h.visits().stream()
+                        .filter(row -> row.year() == year)
+                        .mapToDouble(row -> 1 - row.foliageRemovedFraction())
+                        .reduce(1, (a, b) -> a * b))
         .average()
         .orElseThrow();
   }
@@ -68,10 +82,11 @@ record Outcome(List<History> futures) {
   double cost(int from, int to) {
     return futures.stream()
         .mapToDouble(
-            h -> h.visits().stream()
-                .filter(row -> row.year() >= from && row.year() <= to)
-                .mapToDouble(VisitRow::cost)
-                .sum())
+            h ->
+                h.visits().stream()
+                    .filter(row -> row.year() >= from && row.year() <= to)
+                    .mapToDouble(VisitRow::cost)
+                    .sum())
         .average()
         .orElseThrow();
   }

@@ -18,7 +18,9 @@ class OverthinnedTreeTest {
   private static final double DBH_M = 0.35;
   private static final int YEARS = 15;
 
-  /** The pool shrinks, the tree recovers over years: common practice, no source for mature conifers. */
+  /**
+   * The pool shrinks, the tree recovers over years: common practice, no source for mature conifers.
+   */
   @ParameterizedTest
   @CsvSource({"picea-abies, 0.7", "pinus-sylvestris, 0.7", "pseudotsuga-menziesii, 0.8"})
   void aConifersReserveStaysLowForYearsAndItsNeedlesReturnSlowly(String species, double dose) {
@@ -26,20 +28,28 @@ class OverthinnedTreeTest {
     Outcome alone = trials.alone();
     Outcome thinned = trials.play(Trials.once(1, thin(dose)));
     for (int year = 1; year <= 4; year++) {
-      assertThat(thinned.mean(RESERVE_KG_C, year)).as("reserve below its start in year " + year + ", " + species)
+      assertThat(thinned.mean(RESERVE_KG_C, year))
+          .as("reserve below its start in year " + year + ", " + species)
           .isLessThan(thinned.mean(RESERVE_KG_C, 0));
     }
     for (int year = 1; year <= 8; year++) {
       assertThat(thinned.mean(RESERVE_KG_C, year) / alone.mean(RESERVE_KG_C, year))
-          .as("reserve over the untreated in year " + year + ", " + species).isLessThan(0.95);
+          .as("reserve over the untreated in year " + year + ", " + species)
+          .isLessThan(0.95);
     }
-    assertThat(thinned.mean(RESERVE_KG_C, YEARS)).as("the survivors recover, " + species)
+    assertThat(thinned.mean(RESERVE_KG_C, YEARS))
+        .as("the survivors recover, " + species)
         .isGreaterThan(thinned.mean(RESERVE_KG_C, 0));
     assertThat(leaf(thinned, alone, 2)).as("needles after two years, " + species).isLessThan(0.6);
-    assertThat(leaf(thinned, alone, 8)).as("needles after eight years, " + species).isGreaterThan(leaf(thinned, alone, 2));
+    assertThat(leaf(thinned, alone, 8))
+        .as("needles after eight years, " + species)
+        .isGreaterThan(leaf(thinned, alone, 2));
   }
 
-  /** The dose at which a conifer lives or dies, and that it dies sooner if it is dry: common practice, no source. */
+  /**
+   * The dose at which a conifer lives or dies, and that it dies sooner if it is dry: common
+   * practice, no source.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"pinus-sylvestris", "pseudotsuga-menziesii"})
   void droughtDecidesAboutADepletedConifer(String species) {
@@ -48,25 +58,35 @@ class OverthinnedTreeTest {
     Trials dry = trials(species, members).with("weather.dry_year_chance", 1);
     double lostByDrought = wet.alone().survival(5) - dry.alone().survival(5);
     double lostByBoth = dead(wet, dry, 0.9);
-    assertThat(lostByBoth).as("more die of drought if they were thinned, " + species).isGreaterThan(lostByDrought + 0.03);
+    assertThat(lostByBoth)
+        .as("more die of drought if they were thinned, " + species)
+        .isGreaterThan(lostByDrought + 0.03);
     assertThat(wet.play(Trials.once(1, thin(0.5))).survival(5))
         .as("half is survived where it is moist, " + species)
         .isGreaterThan(wet.play(Trials.once(1, thin(0.9))).survival(5) + 0.05);
   }
 
-  /** Most conifers bear no shoots from leafless wood, broadleaves do: common practice, extension texts. */
+  /**
+   * Most conifers bear no shoots from leafless wood, broadleaves do: common practice, extension
+   * texts.
+   */
   @ParameterizedTest
   @CsvSource({"picea-abies, tilia-cordata", "pinus-sylvestris, quercus-robur"})
   void aBroadleafSproutsAtTheDoseThatStarvesAConifer(String conifer, String broadleaf) {
     Outcome needles = trials(conifer, 40).play(Trials.once(1, thin(0.7)));
     Outcome leaves = trials(broadleaf, 40).play(Trials.once(1, thin(0.7)));
-    assertThat(needles.mean(SPROUT_LEAF_AREA_M2, 3) / needles.mean(LEAF_AREA_M2, 3)).as(conifer).isLessThan(0.02);
-    assertThat(leaves.mean(SPROUT_LEAF_AREA_M2, 3) / leaves.mean(LEAF_AREA_M2, 3)).as(broadleaf).isGreaterThan(0.2);
+    assertThat(needles.mean(SPROUT_LEAF_AREA_M2, 3) / needles.mean(LEAF_AREA_M2, 3))
+        .as(conifer)
+        .isLessThan(0.02);
+    assertThat(leaves.mean(SPROUT_LEAF_AREA_M2, 3) / leaves.mean(LEAF_AREA_M2, 3))
+        .as(broadleaf)
+        .isGreaterThan(0.2);
     assertThat(leaves.survival(10)).as("and lives").isGreaterThan(0.9);
   }
 
   private static double dead(Trials wet, Trials dry, double dose) {
-    return wet.play(Trials.once(1, thin(dose))).survival(5) - dry.play(Trials.once(1, thin(dose))).survival(5);
+    return wet.play(Trials.once(1, thin(dose))).survival(5)
+        - dry.play(Trials.once(1, thin(dose))).survival(5);
   }
 
   private static double leaf(Outcome treated, Outcome alone, int year) {

@@ -15,9 +15,10 @@ class RaisedCrownTest {
   private static final int YEARS = 10;
 
   /**
-   * Crown loss under half once left radial growth of canopy hardwoods unchanged over three years (0.90-1.10): Smith
-   * K.T., Shortle W.C. 2003. Can. J. For. Res. 33:325-329, read; above half it fell. The bound of a fifth for a
-   * quarter of the foliage, in the open where low leaves earn more, is ours.
+   * Crown loss under half once left radial growth of canopy hardwoods unchanged over three years
+   * (0.90-1.10): Smith K.T., Shortle W.C. 2003. Can. J. For. Res. 33:325-329, read; above half it
+   * fell. The bound of a fifth for a quarter of the foliage, in the open where low leaves earn
+   * more, is ours.
    */
   @ParameterizedTest
   @ValueSource(strings = {"acer-platanoides", "quercus-robur", "prunus-avium"})
@@ -26,17 +27,22 @@ class RaisedCrownTest {
     Outcome alone = trials.alone();
     Outcome quarter = raised(trials, 0.25);
     Outcome most = raised(trials, 0.67);
-    assertThat(growth(quarter, alone, 0, 5)).as("a quarter, years 1-5, " + species).isBetween(0.80, 1.05);
+    assertThat(growth(quarter, alone, 0, 5))
+        .as("a quarter, years 1-5, " + species)
+        .isBetween(0.80, 1.05);
     assertThat(growth(most, alone, 0, 5)).as("two thirds, years 1-5, " + species).isLessThan(0.60);
-    assertThat(growth(most, alone, 5, 10)).as("two thirds, years 6-10, " + species).isLessThan(0.80);
+    assertThat(growth(most, alone, 5, 10))
+        .as("two thirds, years 6-10, " + species)
+        .isLessThan(0.80);
     double cheap = (1 - growth(quarter, alone, 0, 5)) / quarter.dose(1);
     double dear = (1 - growth(most, alone, 0, 5)) / most.dose(1);
     assertThat(cheap).as("growth lost per foliage taken, " + species).isLessThan(dear);
   }
 
   /**
-   * An open-grown conifer loses growth with every cut: Iguchi Y. 2024. Open J. Forestry 14:67-73, read. He finds the
-   * loss to begin at a dose of 0 to 0.10; here it is only asked to have begun before 0.4.
+   * An open-grown conifer loses growth with every cut: Iguchi Y. 2024. Open J. Forestry 14:67-73,
+   * read. He finds the loss to begin at a dose of 0 to 0.10; here it is only asked to have begun
+   * before 0.4.
    */
   @ParameterizedTest
   @ValueSource(strings = {"picea-abies", "pseudotsuga-menziesii"})
@@ -61,7 +67,8 @@ class RaisedCrownTest {
     Outcome nearest = null;
     for (double at = height * (1 - s.crownRatioOpen()); at < height; at += height / 40) {
       Outcome outcome = trials.play(Trials.once(1, new Raise(at, Double.NaN)));
-      if (nearest == null || Math.abs(outcome.dose(1) - share) < Math.abs(nearest.dose(1) - share)) {
+      if (nearest == null
+          || Math.abs(outcome.dose(1) - share) < Math.abs(nearest.dose(1) - share)) {
         nearest = outcome;
       } else if (outcome.dose(1) > share) {
         break;

@@ -19,8 +19,9 @@ class SproutingTest {
   private static final double DBH_M = 0.35;
 
   /**
-   * A threshold, then steep: common practice; between half and three quarters of the height cleared in Research Note
-   * NE-57 (1967), read. More with dose: DesRochers A. et al. 2015. Ann. For. Sci. 72:425-434, sign.
+   * A threshold, then steep: common practice; between half and three quarters of the height cleared
+   * in Research Note NE-57 (1967), read. More with dose: DesRochers A. et al. 2015. Ann. For. Sci.
+   * 72:425-434, sign.
    */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "acer-platanoides", "quercus-robur"})
@@ -29,11 +30,16 @@ class SproutingTest {
     Trials trials = trials(species, 4);
     double alone = trials.alone().mean(SPROUT_COUNT, 2);
     for (int step = 1; step <= 5; step++) {
-      sprouts[step] = trials.play(Trials.once(1, thin(0.1 * step, Where.EVENLY, CutKind.REMOVAL))).mean(SPROUT_COUNT, 2);
+      sprouts[step] =
+          trials
+              .play(Trials.once(1, thin(0.1 * step, Where.EVENLY, CutKind.REMOVAL)))
+              .mean(SPROUT_COUNT, 2);
     }
     double below = sprouts[2] - alone;
     double above = sprouts[4] - sprouts[2];
-    assertThat(above).as("from a fifth to two fifths against none to a fifth, " + species).isGreaterThan(4 * below);
+    assertThat(above)
+        .as("from a fifth to two fifths against none to a fifth, " + species)
+        .isGreaterThan(4 * below);
     assertThat(sprouts[5]).as("more with dose, " + species).isGreaterThan(sprouts[4]);
     assertThat(sprouts[1]).isGreaterThan(alone);
   }
@@ -45,13 +51,16 @@ class SproutingTest {
     Trials trials = trials(species, 4);
     Outcome removed = trials.play(Trials.once(1, thin(0.25, Where.TIPS, CutKind.REMOVAL)));
     Outcome headed = trials.play(Trials.once(1, thin(0.25, Where.TIPS, CutKind.HEADING)));
-    assertThat(headed.dose(1)).isCloseTo(removed.dose(1), org.assertj.core.api.Assertions.within(0.01));
-    assertThat(headed.mean(SPROUT_COUNT, 2)).as(species).isGreaterThan(3 * removed.mean(SPROUT_COUNT, 2));
+    assertThat(headed.dose(1))
+        .isCloseTo(removed.dose(1), org.assertj.core.api.Assertions.within(0.01));
+    assertThat(headed.mean(SPROUT_COUNT, 2))
+        .as(species)
+        .isGreaterThan(3 * removed.mean(SPROUT_COUNT, 2));
   }
 
   /**
-   * Each removal by heading leaves more buds, and every flush is paid from the reserve: common practice, no source.
-   * Taken at the base, the bank runs out.
+   * Each removal by heading leaves more buds, and every flush is paid from the reserve: common
+   * practice, no source. Taken at the base, the bank runs out.
    */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "quercus-robur", "platanus-x-acerifolia"})
@@ -61,17 +70,23 @@ class SproutingTest {
     Outcome stripped = stripped(trials, CutKind.HEADING);
     for (int year = 5; year <= 11; year += 2) {
       String when = "stripping of year " + (year + 2) + ", " + species;
-      assertThat(stripped.mean(SPROUT_COUNT, year + 2)).as(when).isGreaterThan(stripped.mean(SPROUT_COUNT, year));
-      assertThat(reserve(stripped, alone, year + 2)).as(when).isLessThan(reserve(stripped, alone, year));
+      assertThat(stripped.mean(SPROUT_COUNT, year + 2))
+          .as(when)
+          .isGreaterThan(stripped.mean(SPROUT_COUNT, year));
+      assertThat(reserve(stripped, alone, year + 2))
+          .as(when)
+          .isLessThan(reserve(stripped, alone, year));
     }
-    assertThat(stripped(trials, CutKind.REMOVAL).mean(SPROUT_COUNT, 13)).as("taken at the base, " + species)
+    assertThat(stripped(trials, CutKind.REMOVAL).mean(SPROUT_COUNT, 13))
+        .as("taken at the base, " + species)
         .isLessThan(0.5 * stripped.mean(SPROUT_COUNT, 13));
   }
 
   private static Outcome stripped(Trials trials, CutKind cut) {
     return trials.play(
         List.of(
-            Trials.once(1, new Top(Double.NaN, 0.7)), Trials.every(3, 2, 13, new StripSprouts(1, cut))));
+            Trials.once(1, new Top(Double.NaN, 0.7)),
+            Trials.every(3, 2, 13, new StripSprouts(1, cut))));
   }
 
   private static double reserve(Outcome treated, Outcome other, int year) {

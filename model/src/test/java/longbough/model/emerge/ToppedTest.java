@@ -24,8 +24,9 @@ class ToppedTest {
   private static final int YEARS = 30;
 
   /**
-   * More sprouts and less stem growth with topping than with removal and reduction cuts of the same leaf area: Fini A.
-   * et al. 2015. UFUG 14:664-674, sign. Growth is held against removal cuts only.
+   * More sprouts and less stem growth with topping than with removal and reduction cuts of the same
+   * leaf area: Fini A. et al. 2015. UFUG 14:664-674, sign. Growth is held against removal cuts
+   * only.
    */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "acer-platanoides", "platanus-x-acerifolia"})
@@ -35,13 +36,22 @@ class ToppedTest {
     double dose = topped.dose(1);
     Outcome thinned = trials.play(Trials.once(1, new Thin(dose, Where.EVENLY, CutKind.REMOVAL)));
     Outcome reduced = reduced(trials, dose);
-    assertThat(topped.mean(SPROUT_COUNT, 2)).as(species).isGreaterThan(1.5 * thinned.mean(SPROUT_COUNT, 2));
-    assertThat(topped.mean(SPROUT_COUNT, 2)).as(species).isGreaterThan(1.2 * reduced.mean(SPROUT_COUNT, 2));
-    assertThat(topped.mean(SPROUT_LEAF_AREA_M2, 3)).as(species).isGreaterThan(1.5 * thinned.mean(SPROUT_LEAF_AREA_M2, 3));
+    assertThat(topped.mean(SPROUT_COUNT, 2))
+        .as(species)
+        .isGreaterThan(1.5 * thinned.mean(SPROUT_COUNT, 2));
+    assertThat(topped.mean(SPROUT_COUNT, 2))
+        .as(species)
+        .isGreaterThan(1.2 * reduced.mean(SPROUT_COUNT, 2));
+    assertThat(topped.mean(SPROUT_LEAF_AREA_M2, 3))
+        .as(species)
+        .isGreaterThan(1.5 * thinned.mean(SPROUT_LEAF_AREA_M2, 3));
     assertThat(topped.growthCm(0, 5)).as(species).isLessThan(thinned.growthCm(0, 5));
   }
 
-  /** Decay runs down from a cut across the stem and grows with the years: common practice; bound by the section cut. */
+  /**
+   * Decay runs down from a cut across the stem and grows with the years: common practice; bound by
+   * the section cut.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"acer-saccharinum", "tilia-cordata", "betula-pendula"})
   void decayColumnsRunDownFromTheCut(String species) {
@@ -51,7 +61,9 @@ class ToppedTest {
     assertThat(columnDownM(late, 20)).as(species).isGreaterThan(1.2 * columnDownM(early, 5));
     for (History history : late.futures()) {
       for (WoundRow wound : history.wounds()) {
-        assertThat(wound.columnRadiusM()).as("barrier zone, " + species).isLessThanOrEqualTo(wound.boundRadiusM() + 1e-12);
+        assertThat(wound.columnRadiusM())
+            .as("barrier zone, " + species)
+            .isLessThanOrEqualTo(wound.boundRadiusM() + 1e-12);
       }
     }
   }
@@ -63,13 +75,14 @@ class ToppedTest {
     Trials trials = trials(species, YEARS, 40);
     double height = SHARE * Allometry.heightM(trials.meanParameters().species(), DBH_M);
     Outcome topped = trials.play(Trials.every(1, 6, YEARS, new Top(height, Double.NaN)));
-    assertThat(topped.cost(25, 25) / topped.survival(24)).as(species)
+    assertThat(topped.cost(25, 25) / topped.survival(24))
+        .as(species)
         .isGreaterThan(topped.cost(7, 7) / topped.survival(6));
   }
 
   /**
-   * Topped trees live shorter lives: common practice, no source. The same futures, so that any difference comes from
-   * the tree; it is small over thirty years (2 to 7 in a hundred).
+   * Topped trees live shorter lives: common practice, no source. The same futures, so that any
+   * difference comes from the tree; it is small over thirty years (2 to 7 in a hundred).
    */
   @ParameterizedTest
   @ValueSource(strings = {"tilia-cordata", "acer-saccharinum"})
@@ -86,7 +99,8 @@ class ToppedTest {
     Outcome nearest = null;
     for (double share = 0.06; share < 0.30; share += 0.02) {
       Outcome outcome = trials.play(Trials.once(1, new Reduce(share, share, true)));
-      boolean closer = nearest == null || Math.abs(outcome.dose(1) - dose) < Math.abs(nearest.dose(1) - dose);
+      boolean closer =
+          nearest == null || Math.abs(outcome.dose(1) - dose) < Math.abs(nearest.dose(1) - dose);
       nearest = closer ? outcome : nearest;
     }
     return nearest;
@@ -94,7 +108,13 @@ class ToppedTest {
 
   private static double columnDownM(Outcome outcome, int year) {
     return outcome.meanOf(
-        year, h -> h.wounds().stream().filter(w -> w.year() == 1).mapToDouble(WoundRow::columnDownM).max().orElse(0));
+        year,
+        h ->
+            h.wounds().stream()
+                .filter(w -> w.year() == 1)
+                .mapToDouble(WoundRow::columnDownM)
+                .max()
+                .orElse(0));
   }
 
   private static Visit topping() {

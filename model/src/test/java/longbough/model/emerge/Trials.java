@@ -24,8 +24,8 @@ import longbough.shared.source.Sourced;
 import longbough.shared.trait.SpeciesLibrary;
 
 /**
- * Plays an open-grown tree in good condition, of the mean size of its species at a trunk diameter, over
- * futures that are the same for every regime.
+ * Plays an open-grown tree in good condition, of the mean size of its species at a trunk diameter,
+ * over futures that are the same for every regime.
  */
 final class Trials {
   static final CutMix COLLAR = new CutMix(1, 0, 0);
@@ -42,7 +42,13 @@ final class Trials {
   private final int members;
   private final ParameterTable parameters;
 
-  private Trials(String species, double dbhM, Climate climate, int years, int members, ParameterTable parameters) {
+  private Trials(
+      String species,
+      double dbhM,
+      Climate climate,
+      int years,
+      int members,
+      ParameterTable parameters) {
     this.species = species;
     this.dbhM = dbhM;
     this.climate = climate;
@@ -60,8 +66,10 @@ final class Trials {
     Sourced row = parameters.get(name);
     Range wide = new Range(Math.min(value, row.range().low()), Math.max(value, row.range().high()));
     Sourced set =
-        new Sourced(name, value, row.unit(), wide, false, row.basis(), row.citation(), "set for a test");
-    return new Trials(species, dbhM, climate, years, members, parameters.with(ParameterTable.of(List.of(set))));
+        new Sourced(
+            name, value, row.unit(), wide, false, row.basis(), row.citation(), "set for a test");
+    return new Trials(
+        species, dbhM, climate, years, members, parameters.with(ParameterTable.of(List.of(set))));
   }
 
   Trials in(Climate other) {
@@ -94,9 +102,18 @@ final class Trials {
     Regime regime = new Regime("test", "", visits);
     SimulationInput input =
         new SimulationInput(
-            "test", SpeciesLibrary.load().get(species), parameters,
-            PlayedTrees.tree(meanParameters().species(), dbhM, GOOD), PlayedTrees.OPEN, climate, List.of(regime),
-            years, members, SEED, new Crew(80, "EUR", 0.03), List.of());
+            "test",
+            SpeciesLibrary.load().get(species),
+            parameters,
+            PlayedTrees.tree(meanParameters().species(), dbhM, GOOD),
+            PlayedTrees.OPEN,
+            climate,
+            List.of(regime),
+            years,
+            members,
+            SEED,
+            new Crew(80, "EUR", 0.03),
+            List.of());
     Simulation simulation = new Simulation(input);
     Detail detail = new Detail(true, Set.copyOf(new LinkedHashSet<>(List.of(snapshots))));
     List<History> histories = new ArrayList<>();
@@ -115,6 +132,7 @@ final class Trials {
   }
 
   static Visit every(int first, int interval, int until, Operation... operations) {
-    return new Visit(new Timing.Every(first, interval, until), Season.WINTER, List.of(operations), COLLAR);
+    return new Visit(
+        new Timing.Every(first, interval, until), Season.WINTER, List.of(operations), COLLAR);
   }
 }

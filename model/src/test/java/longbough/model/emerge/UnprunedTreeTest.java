@@ -18,12 +18,15 @@ class UnprunedTreeTest {
   private static final double DBH_M = 0.4;
 
   /**
-   * Net over gross primary production 0.46 (0.34-0.58): Collalti A., Prentice I.C. 2019. Tree Physiol. 39:1473-1483,
-   * read. What is built, and its cost, over what is assimilated.
+   * Net over gross primary production 0.46 (0.34-0.58): Collalti A., Prentice I.C. 2019. Tree
+   * Physiol. 39:1473-1483, read. What is built, and its cost, over what is assimilated.
    */
   @ParameterizedTest
   @CsvSource({
-    "tilia-cordata, maritime", "quercus-robur, continental", "acer-platanoides, maritime", "pinus-sylvestris, maritime"
+    "tilia-cordata, maritime",
+    "quercus-robur, continental",
+    "acer-platanoides, maritime",
+    "pinus-sylvestris, maritime"
   })
   void buildsItsUsualShareOfWhatItAssimilates(String species, String place) {
     Outcome alone = alone(species, place);
@@ -32,12 +35,16 @@ class UnprunedTreeTest {
   }
 
   /**
-   * Mean ring width of large deciduous street trees 7.1 mm (4.4-11.4): own summary of McPherson E.G. et al. 2016,
-   * doi 10.2737/RDS-2016-0005. Rings narrow slowly or keep their width as the trunk thickens.
+   * Mean ring width of large deciduous street trees 7.1 mm (4.4-11.4): own summary of McPherson
+   * E.G. et al. 2016, doi 10.2737/RDS-2016-0005. Rings narrow slowly or keep their width as the
+   * trunk thickens.
    */
   @ParameterizedTest
   @CsvSource({
-    "tilia-cordata, maritime", "tilia-cordata, continental", "quercus-robur, maritime", "acer-platanoides, continental"
+    "tilia-cordata, maritime",
+    "tilia-cordata, continental",
+    "quercus-robur, maritime",
+    "acer-platanoides, continental"
   })
   void ringsAreOfPlausibleWidth(String species, String place) {
     Outcome alone = alone(species, place);
@@ -48,26 +55,32 @@ class UnprunedTreeTest {
   }
 
   /**
-   * Leaf area of a large deciduous tree of 40 cm: 252 m2 (58-1,090), same data. The tolerance at the end is ours: from
-   * half to double what the species' allometry gives for the trunk it has by then, well inside that band.
+   * Leaf area of a large deciduous tree of 40 cm: 252 m2 (58-1,090), same data. The tolerance at
+   * the end is ours: from half to double what the species' allometry gives for the trunk it has by
+   * then, well inside that band.
    */
   @ParameterizedTest
   @CsvSource({
-    "tilia-cordata, maritime", "quercus-robur, continental", "acer-platanoides, maritime",
+    "tilia-cordata, maritime",
+    "quercus-robur, continental",
+    "acer-platanoides, maritime",
     "platanus-x-acerifolia, maritime"
   })
   void leafAreaFollowsTheTrunkAsAllometrySays(String species, String place) {
     Trials trials = trials(species, place);
     Outcome alone = trials.alone();
-    double expected = Allometry.leafAreaM2(trials.meanParameters().species(), alone.mean(DBH_CM, YEARS) / 100);
+    double expected =
+        Allometry.leafAreaM2(trials.meanParameters().species(), alone.mean(DBH_CM, YEARS) / 100);
     assertThat(alone.mean(LEAF_AREA_M2, 0)).isBetween(58.0, 1090.0);
     assertThat(alone.mean(LEAF_AREA_M2, YEARS) / expected).as(species).isBetween(0.5, 2.0);
-    assertThat(alone.mean(LEAF_AREA_M2, YEARS)).as("the crown grows").isGreaterThan(alone.mean(LEAF_AREA_M2, 0));
+    assertThat(alone.mean(LEAF_AREA_M2, YEARS))
+        .as("the crown grows")
+        .isGreaterThan(alone.mean(LEAF_AREA_M2, 0));
   }
 
   /**
-   * Healthy trees die at 0.007 a year in a forest (SCBI mortality surveys 2017-2019); in the tended open at no more.
-   * Two in a hundred a year is our bound for a species in a climate that suits it.
+   * Healthy trees die at 0.007 a year in a forest (SCBI mortality surveys 2017-2019); in the tended
+   * open at no more. Two in a hundred a year is our bound for a species in a climate that suits it.
    */
   @ParameterizedTest
   @CsvSource({"tilia-cordata, maritime", "quercus-robur, maritime", "acer-platanoides, maritime"})

@@ -22,7 +22,8 @@ class ResidualStrengthTest {
     double d = 0.35;
     double outer = 0.5;
     double cubes = d * d * d + 0.3 * (outer * outer * outer - d * d * d);
-    assertThat(ResidualStrength.withOpening(d / outer, 0.3)).isEqualTo(cubes / (outer * outer * outer), within(1e-12));
+    assertThat(ResidualStrength.withOpening(d / outer, 0.3))
+        .isEqualTo(cubes / (outer * outer * outer), within(1e-12));
     assertThat(ResidualStrength.withOpening(0.6, 0.1)).isEqualTo(0.294, within(0.001));
     assertThat(ResidualStrength.withOpening(0.7, 0.3)).isEqualTo(0.540, within(0.001));
   }
@@ -35,7 +36,8 @@ class ResidualStrengthTest {
     assertThat(ResidualStrength.mode(0.30, 0.06, 0.27)).isEqualTo(FailureMode.BENDING);
   }
 
-  // Strength check S15: Witomski P. et al. 2016. Constr. Build. Mater.: half the bending strength is
+  // Strength check S15: Witomski P. et al. 2016. Constr. Build. Mater.: half the bending strength
+  // is
   // gone at 7 % mass loss by brown rot or 20 % by white rot.
   @Test
   void decayedWoodKeepsHalfItsStrength() {

@@ -65,7 +65,8 @@ class SectionModulusTest {
     }
   }
 
-  // Strength check S06, our own quadrature: d/D 0.6 with 10 % open 0.361; d/D 0.7 with 30 % open 0.723.
+  // Strength check S06, our own quadrature: d/D 0.6 with 10 % open 0.361; d/D 0.7 with 30 % open
+  // 0.723.
   @Test
   void openShells() {
     assertThat(openShell(FINE, 0.6, 0.10)).isEqualTo(0.361, within(0.002));

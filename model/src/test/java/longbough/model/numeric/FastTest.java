@@ -38,7 +38,8 @@ class FastTest {
     double[] result = x.clone();
     Fast.exp(result, new double[DRAWS], DRAWS);
     for (int i = 0; i < DRAWS; i++) {
-      assertThat(Double.doubleToLongBits(result[i])).isEqualTo(Double.doubleToLongBits(Fast.exp(x[i])));
+      assertThat(Double.doubleToLongBits(result[i]))
+          .isEqualTo(Double.doubleToLongBits(Fast.exp(x[i])));
     }
   }
 
@@ -48,9 +49,10 @@ class FastTest {
     double worst = 0;
     double worstNear = 0;
     for (int i = 0; i < DRAWS; i++) {
-      double x = i % 2 == 0
-          ? Math.scalb(1 + r.nextDouble(), r.nextInt(2046) - 1022)
-          : StrictMath.exp(0.1 * r.nextGaussian());
+      double x =
+          i % 2 == 0
+              ? Math.scalb(1 + r.nextDouble(), r.nextInt(2046) - 1022)
+              : StrictMath.exp(0.1 * r.nextGaussian());
       double error = Math.abs(Fast.log(x) - StrictMath.log(x));
       worst = Math.max(worst, error);
       worstNear = Math.max(worstNear, x > 1e-3 && x < 1e3 ? error : 0);

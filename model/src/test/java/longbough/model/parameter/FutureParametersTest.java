@@ -33,7 +33,9 @@ class FutureParametersTest {
           assertThat(value).as(row.name()).isEqualTo(row.value());
         } else if (row.range().width() > 0) {
           sampled++;
-          assertThat(value).as(row.name()).isNotEqualTo(FutureParameters.draw(TABLE, 11, member + 1).value(row.name()));
+          assertThat(value)
+              .as(row.name())
+              .isNotEqualTo(FutureParameters.draw(TABLE, 11, member + 1).value(row.name()));
         }
       }
     }

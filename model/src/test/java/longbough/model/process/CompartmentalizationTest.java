@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CompartmentalizationTest {
   private static final double RING_M = 0.003;
 
-  // Wound check D03: Shigo A.L., Marx H.G. 1977. USDA Agric. Inf. Bull. 405: resistance axial < radial
+  // Wound check D03: Shigo A.L., Marx H.G. 1977. USDA Agric. Inf. Bull. 405: resistance axial <
+  // radial
   // inward < tangential < barrier zone.
   @ParameterizedTest
   @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG, TestTrunks.SPRUCE})
@@ -37,8 +38,10 @@ class CompartmentalizationTest {
     assertThat(wounds.columnDepthM[w]).isLessThanOrEqualTo(wounds.parentRadiusM[w]);
   }
 
-  // Wound checks D05 to D07: Vasiliauskas R., 29 Picea abies stems with Amylostereum: wide wound, after 10
-  // years 2.0 to 3.5 m long, 110 to 180 cm2 (30 to 40 % of the section), length over radius 30 to 50.
+  // Wound checks D05 to D07: Vasiliauskas R., 29 Picea abies stems with Amylostereum: wide wound,
+  // after 10
+  // years 2.0 to 3.5 m long, 110 to 180 cm2 (30 to 40 % of the section), length over radius 30 to
+  // 50.
   @Test
   void wideWoundOnASpruce() {
     YearContext context = TestTrunks.of(TestTrunks.SPRUCE);
@@ -53,7 +56,8 @@ class CompartmentalizationTest {
     assertThat(length / Math.sqrt(areaCm2 / 1e4 / Math.PI)).isBetween(30.0, 50.0);
   }
 
-  // Wound check D08: Vasiliauskas R., Stenlid J. 1998. Fraxinus excelsior: length at 17 over 7.5 years 1.13.
+  // Wound check D08: Vasiliauskas R., Stenlid J. 1998. Fraxinus excelsior: length at 17 over 7.5
+  // years 1.13.
   @Test
   void sapwoodColumnSaturates() {
     YearContext context = TestTrunks.of("fraxinus-excelsior");
@@ -65,7 +69,8 @@ class CompartmentalizationTest {
     assertThat(context.state.wounds.columnDownM[w] / seven).isBetween(1.0, 1.35);
   }
 
-  // Wound check D09: forest pathology teaching text: 6 to 8 cm a year along heartwood (2 to 20), linear.
+  // Wound check D09: forest pathology teaching text: 6 to 8 cm a year along heartwood (2 to 20),
+  // linear.
   @Test
   void heartRotCreepsOn() {
     YearContext context = TestTrunks.of(TestTrunks.SPRUCE);
@@ -83,7 +88,8 @@ class CompartmentalizationTest {
     assertThat((forty - thirty) / 10).isBetween(0.02, 0.20);
   }
 
-  // Wound checks D10, D11: Dujesiefken D., Stobbe H. 2002. UFUG 1:75-82: in weak species a collar cut of
+  // Wound checks D10, D11: Dujesiefken D., Stobbe H. 2002. UFUG 1:75-82: in weak species a collar
+  // cut of
   // 3 cm hardly changes between years 1 and 9 (1.0 to 1.25), one of 12 cm clearly does (over 1.3).
   @Test
   void smallCollarCutStaysAndLargeOneRuns() {
@@ -91,11 +97,14 @@ class CompartmentalizationTest {
     assertThat(yearNineOverOne(TestTrunks.WEAK, 0.12)).isGreaterThan(1.3);
   }
 
-  // Wound check D12: Eisner N.J. et al. 2002. J. Arboric. 28:99-105: branch over parent 0.30, 0.50, 0.90:
-  // oak no, yes, yes; maple no, no, yes. Cuts below the size limit, so that the ratio alone decides.
+  // Wound check D12: Eisner N.J. et al. 2002. J. Arboric. 28:99-105: branch over parent 0.30, 0.50,
+  // 0.90:
+  // oak no, yes, yes; maple no, no, yes. Cuts below the size limit, so that the ratio alone
+  // decides.
   @ParameterizedTest
   @CsvSource({
-    "quercus-virginiana, 0.30, false", "quercus-virginiana, 0.50, true", "quercus-virginiana, 0.90, true",
+    "quercus-virginiana, 0.30, false", "quercus-virginiana, 0.50, true",
+        "quercus-virginiana, 0.90, true",
     "acer-rubrum, 0.30, false", "acer-rubrum, 0.50, false", "acer-rubrum, 0.90, true"
   })
   void ratioOfBranchToParent(String species, double ratio, boolean severe) {
@@ -185,12 +194,15 @@ class CompartmentalizationTest {
     TestTrunks.years(context, 15, RING_M);
     assertThat(wounds.columnUpM[w]).isZero();
     assertThat(wounds.columnDownM[w]).isGreaterThan(0.5);
-    assertThat(context.state.sections.areaFraction[16]).isGreaterThan(context.state.sections.areaFraction[15]);
+    assertThat(context.state.sections.areaFraction[16])
+        .isGreaterThan(context.state.sections.areaFraction[15]);
     double share = wounds.parentRadiusM[w] / trunk.radiusM[16];
-    assertThat(context.state.sections.areaFraction[16]).isBetween(0.85 * share * share, share * share + 1e-9);
+    assertThat(context.state.sections.areaFraction[16])
+        .isBetween(0.85 * share * share, share * share + 1e-9);
   }
 
-  // Wound check D02: Shigo A.L., Larson E.vH. 1969. Res. Pap. NE-127: the core of a small dead branch.
+  // Wound check D02: Shigo A.L., Larson E.vH. 1969. Res. Pap. NE-127: the core of a small dead
+  // branch.
   @Test
   void smallStubIsWalledOffAndOldWoundsMakeUpForTheirYears() {
     assertThat(trunkDecayAfter(TestTrunks.of(TestTrunks.STRONG), Placement.STUB, 0.02)).isZero();
@@ -204,10 +216,12 @@ class CompartmentalizationTest {
     met.state.wounds.year[b] = -10;
     TestTrunks.years(met, 1, 0);
     assertThat(met.state.wounds.columnDownM[b])
-        .isEqualTo(lived.state.wounds.columnDownM[a], within(0.1 * lived.state.wounds.columnDownM[a]));
+        .isEqualTo(
+            lived.state.wounds.columnDownM[a], within(0.1 * lived.state.wounds.columnDownM[a]));
   }
 
-  // Wound check D26: University of Florida extension page on pruning cuts: above about 15 cm stem decay
+  // Wound check D26: University of Florida extension page on pruning cuts: above about 15 cm stem
+  // decay
   // becomes usual.
   @ParameterizedTest
   @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG, "quercus-robur"})
@@ -277,7 +291,8 @@ class CompartmentalizationTest {
   }
 
   // Volume of trunk decay after six years, m3 (area by station times the station step).
-  private static double trunkDecayAfter(YearContext context, Placement placement, double diameterM) {
+  private static double trunkDecayAfter(
+      YearContext context, Placement placement, double diameterM) {
     context.state.wounds.count = 0;
     TestTrunks.trunk(context.state, 0.2, 14);
     TestTrunks.cut(context, placement, diameterM);

@@ -18,50 +18,64 @@ import net.jqwik.api.Provide;
 /** What must hold for every history of wounds, whatever the numbers. */
 class DecayProperties {
   record RandomWound(
-      int year, Placement placement, double diameterM, double heightM, double azimuthRad, boolean heartwood,
+      int year,
+      Placement placement,
+      double diameterM,
+      double heightM,
+      double azimuthRad,
+      boolean heartwood,
       boolean acrossStem) {}
 
-  record RandomHistory(String species, List<RandomWound> wounds, double reserve, double ringM, double sapwood) {}
+  record RandomHistory(
+      String species, List<RandomWound> wounds, double reserve, double ringM, double sapwood) {}
 
   @Provide
   Arbitrary<RandomHistory> histories() {
-    Arbitrary<RandomWound> wound = Combinators.combine(
-        Arbitraries.integers().between(0, 25),
-        Arbitraries.of(Placement.class),
-        Arbitraries.doubles().between(0.005, 0.35).ofScale(3),
-        Arbitraries.doubles().between(0, 12),
-        Arbitraries.doubles().between(0, 6.28),
-        Arbitraries.of(true, false),
-        Arbitraries.frequency(net.jqwik.api.Tuple.of(1, true), net.jqwik.api.Tuple.of(5, false)))
-        .as(RandomWound::new);
+    Arbitrary<RandomWound> wound =
+        Combinators.combine(
+                Arbitraries.integers().between(0, 25),
+                Arbitraries.of(Placement.class),
+                Arbitraries.doubles().between(0.005, 0.35).ofScale(3),
+                Arbitraries.doubles().between(0, 12),
+                Arbitraries.doubles().between(0, 6.28),
+                Arbitraries.of(true, false),
+                Arbitraries.frequency(
+                    net.jqwik.api.Tuple.of(1, true), net.jqwik.api.Tuple.of(5, false)))
+            .as(RandomWound::new);
     return Combinators.combine(
-        Arbitraries.of(TestTrunks.WEAK, TestTrunks.STRONG, TestTrunks.SPRUCE, "quercus-robur"),
-        wound.list().ofMaxSize(12),
-        Arbitraries.doubles().between(0, 1),
-        Arbitraries.doubles().between(0, 0.012).ofScale(4),
-        Arbitraries.doubles().between(0.05, 1))
+            Arbitraries.of(TestTrunks.WEAK, TestTrunks.STRONG, TestTrunks.SPRUCE, "quercus-robur"),
+            wound.list().ofMaxSize(12),
+            Arbitraries.doubles().between(0, 1),
+            Arbitraries.doubles().between(0, 0.012).ofScale(4),
+            Arbitraries.doubles().between(0.05, 1))
         .as(RandomHistory::new);
   }
 
-  // Wound checks D01, D02: Shigo A.L. 1983, USDA Forest Service GTR NE-82; Shigo A.L., Larson E.vH. 1969,
+  // Wound checks D01, D02: Shigo A.L. 1983, USDA Forest Service GTR NE-82; Shigo A.L., Larson E.vH.
+  // 1969,
   // Res. Pap. NE-127: no column is wider than the stem was when the wound was made.
   @Property(tries = 150, seed = "20260101")
   void decayNeverPassesTheBarrierZone(@ForAll("histories") RandomHistory history) {
-    play(history, (state, year) -> {
-      Wounds wounds = state.wounds;
-      double widest = 0;
-      for (int w = 0; w < wounds.count; w++) {
-        assertThat(wounds.columnDepthM[w]).isBetween(0.0, wounds.parentRadiusM[w]);
-        assertThat(wounds.columnHalfWidthM[w]).isBetween(0.0, Math.PI * wounds.parentRadiusM[w] * (1 + 1e-12));
-        widest = Math.max(widest, wounds.parentRadiusM[w]);
-      }
-      for (int i = 0; i < state.trunk.stations * Sections.SECTORS; i++) {
-        double inner = state.sections.decayInnerM[i];
-        double outer = state.sections.decayOuterM[i];
-        assertThat(inner).isBetween(0.0, outer);
-        assertThat(outer).isLessThanOrEqualTo(Math.min(widest, state.trunk.radiusM[i / Sections.SECTORS]) + 1e-12);
-      }
-    });
+    play(
+        history,
+        (state, year) -> {
+          Wounds wounds = state.wounds;
+          double widest = 0;
+          for (int w = 0; w < wounds.count; w++) {
+            assertThat(wounds.columnDepthM[w]).isBetween(0.0, wounds.parentRadiusM[w]);
+            assertThat(wounds.columnHalfWidthM[w])
+                .isBetween(0.0, Math.PI * wounds.parentRadiusM[w] * (1 + 1e-12));
+            widest = Math.max(widest, wounds.parentRadiusM[w]);
+          }
+          for (int i = 0; i < state.trunk.stations * Sections.SECTORS; i++) {
+            double inner = state.sections.decayInnerM[i];
+            double outer = state.sections.decayOuterM[i];
+            assertThat(inner).isBetween(0.0, outer);
+            assertThat(outer)
+                .isLessThanOrEqualTo(
+                    Math.min(widest, state.trunk.radiusM[i / Sections.SECTORS]) + 1e-12);
+          }
+        });
   }
 
   @Property(tries = 150, seed = "20260101")
@@ -72,55 +86,67 @@ class DecayProperties {
     double[] depth = new double[64];
     boolean[] closed = new boolean[64];
     java.util.Arrays.fill(width, Double.MAX_VALUE);
-    play(history, (state, year) -> {
-      Wounds wounds = state.wounds;
-      for (int w = 0; w < wounds.count; w++) {
-        assertThat(wounds.openWidthM[w]).isBetween(0.0, width[w]);
-        assertThat(wounds.columnUpM[w]).isGreaterThanOrEqualTo(up[w]);
-        assertThat(wounds.columnDownM[w]).isGreaterThanOrEqualTo(down[w]);
-        assertThat(wounds.columnDepthM[w]).isGreaterThanOrEqualTo(depth[w]);
-        assertThat(closed[w] && wounds.open(w)).isFalse();
-        width[w] = wounds.openWidthM[w];
-        up[w] = wounds.columnUpM[w];
-        down[w] = wounds.columnDownM[w];
-        depth[w] = wounds.columnDepthM[w];
-        closed[w] = !wounds.open(w);
-      }
-    });
+    play(
+        history,
+        (state, year) -> {
+          Wounds wounds = state.wounds;
+          for (int w = 0; w < wounds.count; w++) {
+            assertThat(wounds.openWidthM[w]).isBetween(0.0, width[w]);
+            assertThat(wounds.columnUpM[w]).isGreaterThanOrEqualTo(up[w]);
+            assertThat(wounds.columnDownM[w]).isGreaterThanOrEqualTo(down[w]);
+            assertThat(wounds.columnDepthM[w]).isGreaterThanOrEqualTo(depth[w]);
+            assertThat(closed[w] && wounds.open(w)).isFalse();
+            width[w] = wounds.openWidthM[w];
+            up[w] = wounds.columnUpM[w];
+            down[w] = wounds.columnDownM[w];
+            depth[w] = wounds.columnDepthM[w];
+            closed[w] = !wounds.open(w);
+          }
+        });
   }
 
   @Property(tries = 150, seed = "20260101")
   void sharesStayBetweenNoneAndAll(@ForAll("histories") RandomHistory history) {
-    play(history, (state, year) -> {
-      for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
-        assertThat(state.sections.areaFraction[s]).isBetween(0.0, 1.0);
-        assertThat(state.sections.strengthLoss[s]).isBetween(0.0, 1.0);
-        assertThat(state.sections.wallRatio[s]).isBetween(0.0, 1.0);
-      }
-      assertThat(state.vitality.failureProbability).isBetween(0.0, 1.0);
-      assertThat(state.vitality.failureProbability).isGreaterThanOrEqualTo(Math.max(
-          state.vitality.stemFailureProbability,
-          Math.max(state.vitality.limbFailureProbability, state.vitality.uprootingProbability)) - 1e-12);
-    });
+    play(
+        history,
+        (state, year) -> {
+          for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
+            assertThat(state.sections.areaFraction[s]).isBetween(0.0, 1.0);
+            assertThat(state.sections.strengthLoss[s]).isBetween(0.0, 1.0);
+            assertThat(state.sections.wallRatio[s]).isBetween(0.0, 1.0);
+          }
+          assertThat(state.vitality.failureProbability).isBetween(0.0, 1.0);
+          assertThat(state.vitality.failureProbability)
+              .isGreaterThanOrEqualTo(
+                  Math.max(
+                          state.vitality.stemFailureProbability,
+                          Math.max(
+                              state.vitality.limbFailureProbability,
+                              state.vitality.uprootingProbability))
+                      - 1e-12);
+        });
   }
 
   // Old columns are drawn in turn: the picture lags behind a fresh one by two years at most.
   @Property(tries = 100, seed = "20260101")
   void drawingInTurnLagsByTwoYearsAtMost(@ForAll("histories") RandomHistory history) {
     double[] twoYearsAgo = new double[Trunk.MAX_STATIONS];
-    play(history, (state, year) -> {
-      if (year == 27) {
-        TreeState drawn = drawnAnew(state, history.species());
-        for (int s = 0; s < state.trunk.stations; s++) {
-          twoYearsAgo[s] = decayedM2(drawn, s);
-        }
-      } else if (year == 29) {
-        TreeState drawn = drawnAnew(state, history.species());
-        for (int s = 0; s < state.trunk.stations; s++) {
-          assertThat(decayedM2(state, s)).isBetween(twoYearsAgo[s] - 1e-6, decayedM2(drawn, s) + 1e-6);
-        }
-      }
-    });
+    play(
+        history,
+        (state, year) -> {
+          if (year == 27) {
+            TreeState drawn = drawnAnew(state, history.species());
+            for (int s = 0; s < state.trunk.stations; s++) {
+              twoYearsAgo[s] = decayedM2(drawn, s);
+            }
+          } else if (year == 29) {
+            TreeState drawn = drawnAnew(state, history.species());
+            for (int s = 0; s < state.trunk.stations; s++) {
+              assertThat(decayedM2(state, s))
+                  .isBetween(twoYearsAgo[s] - 1e-6, decayedM2(drawn, s) + 1e-6);
+            }
+          }
+        });
   }
 
   private static TreeState drawnAnew(TreeState state, String species) {

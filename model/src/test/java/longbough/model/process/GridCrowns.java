@@ -32,7 +32,8 @@ final class GridCrowns {
       int cell = layer * CrownLight.RINGS;
       state.limbs.leafAreaM2[inner * Limbs.ZONES] = leafAreaM2.applyAsDouble(cell);
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
-        state.limbs.leafAreaM2[outer * Limbs.ZONES + zone] = leafAreaM2.applyAsDouble(cell + 1 + zone);
+        state.limbs.leafAreaM2[outer * Limbs.ZONES + zone] =
+            leafAreaM2.applyAsDouble(cell + 1 + zone);
       }
     }
     return state;
@@ -50,7 +51,8 @@ final class GridCrowns {
 
   /** Volume of a cell over the volume of the cylinder that holds the grid. */
   static double volumeShare(int cell) {
-    return (2 * (cell % CrownLight.RINGS) + 1) / (double) (CrownLight.RINGS * CrownLight.RINGS * CrownLight.LAYERS);
+    return (2 * (cell % CrownLight.RINGS) + 1)
+        / (double) (CrownLight.RINGS * CrownLight.RINGS * CrownLight.LAYERS);
   }
 
   /** Share of a cell's volume that lies within the ball which fills the grid, by fine points. */
@@ -83,7 +85,14 @@ final class GridCrowns {
   static ModelParameters parameters(double skyExponent, double extinction) {
     Sourced row =
         new Sourced(
-            "species.extinction_coefficient", extinction, "1", new Range(0, 2), false, Basis.ASSUMPTION, "", "test");
+            "species.extinction_coefficient",
+            extinction,
+            "1",
+            new Range(0, 2),
+            false,
+            Basis.ASSUMPTION,
+            "",
+            "test");
     ParameterTable table = PlayedTrees.table("tilia-cordata").with(ParameterTable.of(List.of(row)));
     ModelParameters p = ModelParameters.of(SpeciesLibrary.load().get("tilia-cordata"), table);
     return with(p, new LightParameters(skyExponent, 1, 0));
@@ -91,8 +100,22 @@ final class GridCrowns {
 
   static ModelParameters with(ModelParameters p, LightParameters light) {
     return new ModelParameters(
-        p.species(), light, p.carbon(), p.reserve(), p.allocation(), p.sprout(), p.shedding(), p.wound(), p.decay(),
-        p.strength(), p.survival(), p.weather(), p.root(), p.pruning(), p.crew(), p.limit());
+        p.species(),
+        light,
+        p.carbon(),
+        p.reserve(),
+        p.allocation(),
+        p.sprout(),
+        p.shedding(),
+        p.wound(),
+        p.decay(),
+        p.strength(),
+        p.survival(),
+        p.weather(),
+        p.root(),
+        p.pruning(),
+        p.crew(),
+        p.limit());
   }
 
   /** Light that all leaves absorb, as the area of open flat ground that receives as much, m2. */

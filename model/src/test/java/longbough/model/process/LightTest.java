@@ -29,15 +29,17 @@ class LightTest {
   /** Share of light from above that a wide flat crown of this leaf area index absorbs. */
   private static double flat(double leafIndex, double extinction) {
     double ground = Math.PI * WIDE_M * WIDE_M;
-    TreeState crown = GridCrowns.crown(WIDE_M, 4, cell -> leafIndex * ground * GridCrowns.volumeShare(cell));
+    TreeState crown =
+        GridCrowns.crown(WIDE_M, 4, cell -> leafIndex * ground * GridCrowns.volumeShare(cell));
     CrownLight light = GridCrowns.light(crown, GridCrowns.parameters(ZENITH, extinction), 1);
     return GridCrowns.absorbedM2(light) / ground;
   }
 
   /**
-   * Beer-Lambert law: a horizontally uniform crown intercepts 1 - exp(-k L). Light is read in the middle of
-   * each of 8 layers, which makes of the sum the law times (x/2) / sinh(x/2), x = k L / 8: this is met to 1e-6.
-   * What the layers cost against the law itself is below 0.5 % at k L = 2.5.
+   * Beer-Lambert law: a horizontally uniform crown intercepts 1 - exp(-k L). Light is read in the
+   * middle of each of 8 layers, which makes of the sum the law times (x/2) / sinh(x/2), x = k L /
+   * 8: this is met to 1e-6. What the layers cost against the law itself is below 0.5 % at k L =
+   * 2.5.
    */
   @ParameterizedTest
   @CsvSource({"0.5, 0.5", "0.5, 1", "0.5, 3", "0.5, 5", "0.7, 6"})
@@ -51,9 +53,10 @@ class LightTest {
   }
 
   /**
-   * Closed canopies of leaf area index 5: 0.948 caught by broadleaves (k 0.59), 0.895 by needle trees (k 0.45);
-   * within 0.001 of the formula. Zhang L. et al. A meta-analysis of the canopy light extinction coefficient.
-   * Front. Earth Sci. 8:599-609, doi 10.1007/s11707-014-0446-7. The grid itself catches 0.5 % less.
+   * Closed canopies of leaf area index 5: 0.948 caught by broadleaves (k 0.59), 0.895 by needle
+   * trees (k 0.45); within 0.001 of the formula. Zhang L. et al. A meta-analysis of the canopy
+   * light extinction coefficient. Front. Earth Sci. 8:599-609, doi 10.1007/s11707-014-0446-7. The
+   * grid itself catches 0.5 % less.
    */
   @ParameterizedTest
   @CsvSource({"0.59, 0.948", "0.45, 0.895"})
@@ -63,8 +66,8 @@ class LightTest {
   }
 
   /**
-   * Hardwood stands of leaf area index 4.3 to 5.4 let through 0.027 to 0.102 of the light (0.02 to 0.12 with
-   * their spread). Vose J.M. et al. 1995. Can. J. For. Res. 25:1036-1043.
+   * Hardwood stands of leaf area index 4.3 to 5.4 let through 0.027 to 0.102 of the light (0.02 to
+   * 0.12 with their spread). Vose J.M. et al. 1995. Can. J. For. Res. 25:1036-1043.
    */
   @ParameterizedTest
   @ValueSource(doubles = {4.3, 4.8, 5.4})
@@ -74,14 +77,16 @@ class LightTest {
   }
 
   /**
-   * Geometry: an opaque ball standing alone catches, over the light on flat ground times its shadow disc, 2.0
-   * under an even sky and 1/sin(e) of a beam of elevation e; so p/(p-1) under a sky with the flux from below e
-   * going as sin(e)^p. Leaves so sparse that none shades another each receive k times this, which is exact.
+   * Geometry: an opaque ball standing alone catches, over the light on flat ground times its shadow
+   * disc, 2.0 under an even sky and 1/sin(e) of a beam of elevation e; so p/(p-1) under a sky with
+   * the flux from below e going as sin(e)^p. Leaves so sparse that none shades another each receive
+   * k times this, which is exact.
    */
   @ParameterizedTest
   @ValueSource(doubles = {2, 2.5, 3.2})
   void theSkySeesABallFromTheSideToo(double p) {
-    double ball = new GaussIntegratorFactory().legendre(200, 0, 1).integrate(s -> p * Math.pow(s, p - 2));
+    double ball =
+        new GaussIntegratorFactory().legendre(200, 0, 1).integrate(s -> p * Math.pow(s, p - 2));
     assertThat(ball).isCloseTo(p / (p - 1), within(1e-6));
     CrownLight light = GridCrowns.light(GridCrowns.ball(5, 1e-9), GridCrowns.parameters(p, 0.5), 1);
     for (double share : light.lightShare) {
@@ -90,41 +95,50 @@ class LightTest {
   }
 
   /**
-   * The opaque ball again: under an even sky the grid's ball comes within 10 % of 2.0 at 6 to 12 m2 of leaf over
-   * each m2 of shadow (1.83 to 1.88). Denser than that it loses again, since light is read in the middle of a
-   * cell and not at its face: 1.61 at 24 m2/m2, which no tree carries. That cost is pinned here.
+   * The opaque ball again: under an even sky the grid's ball comes within 10 % of 2.0 at 6 to 12 m2
+   * of leaf over each m2 of shadow (1.83 to 1.88). Denser than that it loses again, since light is
+   * read in the middle of a cell and not at its face: 1.61 at 24 m2/m2, which no tree carries. That
+   * cost is pinned here.
    */
   @Test
   void aDenseBallCatchesNearlyTwiceItsShadow() {
     ModelParameters even = GridCrowns.parameters(2, 0.5);
     double shadow = Math.PI * 25;
     for (double leafIndex : new double[] {6, 8, 12}) {
-      double caught = GridCrowns.absorbedM2(GridCrowns.light(GridCrowns.ball(5, leafIndex), even, 1)) / shadow;
+      double caught =
+          GridCrowns.absorbedM2(GridCrowns.light(GridCrowns.ball(5, leafIndex), even, 1)) / shadow;
       assertThat(caught).as("leaf index " + leafIndex).isCloseTo(2, within(0.2));
     }
-    double tooDense = GridCrowns.absorbedM2(GridCrowns.light(GridCrowns.ball(5, 24), even, 1)) / shadow;
+    double tooDense =
+        GridCrowns.absorbedM2(GridCrowns.light(GridCrowns.ball(5, 24), even, 1)) / shadow;
     assertThat(tooDense).as("the known cost of the grid").isBetween(1.5, 1.7);
   }
 
-  /** Ten directions from the cells' middles against beams through every point of the shadow: within 7 %. */
+  /**
+   * Ten directions from the cells' middles against beams through every point of the shadow: within
+   * 7 %.
+   */
   @ParameterizedTest
   @CsvSource({"2, 1", "2, 3", "2, 6", "2.5, 1", "2.5, 4", "2.5, 6", "3.2, 2", "3.2, 5"})
   void aBallCatchesWhatAnIndependentQuadratureSays(double p, double leafIndex) {
-    CrownLight light = GridCrowns.light(GridCrowns.ball(5, leafIndex), GridCrowns.parameters(p, 0.5), 1);
+    CrownLight light =
+        GridCrowns.light(GridCrowns.ball(5, leafIndex), GridCrowns.parameters(p, 0.5), 1);
     double exact = SkyOracle.interceptedM2(light, p, 0.5);
     assertThat(GridCrowns.absorbedM2(light)).isCloseTo(exact, within(0.07 * exact));
   }
 
   /**
-   * Crowns as reconstructed, all species at 40 cm, against the same quadrature: half of them within 6 %, all
-   * within 13 % but those of limbs steeper than 35 degrees. Their leaves lie crowded in the topmost layer, whose
-   * light is read in its middle: up to a quarter too little, the known cost of eight layers.
+   * Crowns as reconstructed, all species at 40 cm, against the same quadrature: half of them within
+   * 6 %, all within 13 % but those of limbs steeper than 35 degrees. Their leaves lie crowded in
+   * the topmost layer, whose light is read in its middle: up to a quarter too little, the known
+   * cost of eight layers.
    */
   @Test
   void realCrownsCatchWhatAnIndependentQuadratureSays() {
     List<Double> errors = new ArrayList<>();
     for (String species : SpeciesLibrary.load().ids()) {
-      ModelParameters p = GridCrowns.with(PlayedTrees.parameters(species), GridCrowns.parameters(2.5, 0.5).light());
+      ModelParameters p =
+          GridCrowns.with(PlayedTrees.parameters(species), GridCrowns.parameters(2.5, 0.5).light());
       CrownLight light = GridCrowns.light(inLeaf(species, p), p, 1);
       double exact = SkyOracle.interceptedM2(light, 2.5, p.species().extinctionCoefficient());
       double error = Math.abs(GridCrowns.absorbedM2(light) / exact - 1);
@@ -137,10 +151,11 @@ class LightTest {
   }
 
   /**
-   * Dense free-standing crowns (an optical depth of 2.25 over their ground and more: 4.5 m2 of leaf a m2 at the
-   * usual extinction of 0.5) catch in the mean 1.5 to 2 times what falls on their ground projection, and none
-   * less than 1.2 times: what measured growth of street trees needs (urban tree database, McPherson
-   * E.G., van Doorn N.S., Peper P.J. 2016, doi 10.2737/RDS-2016-0005, with a yearly carbon budget).
+   * Dense free-standing crowns (an optical depth of 2.25 over their ground and more: 4.5 m2 of leaf
+   * a m2 at the usual extinction of 0.5) catch in the mean 1.5 to 2 times what falls on their
+   * ground projection, and none less than 1.2 times: what measured growth of street trees needs
+   * (urban tree database, McPherson E.G., van Doorn N.S., Peper P.J. 2016, doi
+   * 10.2737/RDS-2016-0005, with a yearly carbon budget).
    */
   @Test
   void aDenseFreeStandingCrownEarnsMoreThanItsGroundProjection() {
@@ -158,7 +173,8 @@ class LightTest {
       }
     }
     assertThat(dense).as("dense crowns looked at").hasSizeGreaterThan(5);
-    assertThat(dense.stream().mapToDouble(Double::doubleValue).average().orElseThrow()).isBetween(1.5, 2.0);
+    assertThat(dense.stream().mapToDouble(Double::doubleValue).average().orElseThrow())
+        .isBetween(1.5, 2.0);
   }
 
   private static TreeState inLeaf(String species, ModelParameters p) {
@@ -181,12 +197,15 @@ class LightTest {
       double volume = Math.PI * radius * radius * height;
       double[] leaf = new double[CrownLight.CELLS];
       for (int cell = 0; cell < leaf.length; cell++) {
-        leaf[cell] = r.nextInt(4) == 0 ? 0 : 0.5 * r.nextDouble() * volume * GridCrowns.volumeShare(cell);
+        leaf[cell] =
+            r.nextInt(4) == 0 ? 0 : 0.5 * r.nextDouble() * volume * GridCrowns.volumeShare(cell);
       }
-      CrownLight before = GridCrowns.light(GridCrowns.crown(radius, height, cell -> leaf[cell]), p, 0.7);
+      CrownLight before =
+          GridCrowns.light(GridCrowns.crown(radius, height, cell -> leaf[cell]), p, 0.7);
       int more = r.nextInt(CrownLight.CELLS);
       leaf[more] += 5;
-      CrownLight after = GridCrowns.light(GridCrowns.crown(radius, height, cell -> leaf[cell]), p, 0.7);
+      CrownLight after =
+          GridCrowns.light(GridCrowns.crown(radius, height, cell -> leaf[cell]), p, 0.7);
       for (int cell = 0; cell < CrownLight.CELLS; cell++) {
         assertThat(after.lightShare[cell]).isLessThanOrEqualTo(before.lightShare[cell]);
         if (cell / CrownLight.RINGS > more / CrownLight.RINGS) {

@@ -11,9 +11,17 @@ import longbough.shared.source.Sourced;
 import org.junit.jupiter.api.Test;
 
 class MechanicsSourcesTest {
-  private static final List<Process> ALL = List.of(
-      new WoundClosure(), new Compartmentalization(), new TrunkSections(), new TrunkStrength(), new WindLoading(),
-      new TrunkResistance(), new LimbResistance(), new FailureProbability(), new WindFailure());
+  private static final List<Process> ALL =
+      List.of(
+          new WoundClosure(),
+          new Compartmentalization(),
+          new TrunkSections(),
+          new TrunkStrength(),
+          new WindLoading(),
+          new TrunkResistance(),
+          new LimbResistance(),
+          new FailureProbability(),
+          new WindFailure());
 
   @Test
   void everyProcessNamesASourceOnFile() {
@@ -29,7 +37,9 @@ class MechanicsSourcesTest {
   void everyCitedParameterIsOnFile() {
     for (Sourced row : ParameterLibrary.general().rows()) {
       if (row.name().matches("(wound|decay|strength)\\..*") && !row.citation().isEmpty()) {
-        assertThat(Bibliography.load().has(row.citation())).as(row.name() + " " + row.citation()).isTrue();
+        assertThat(Bibliography.load().has(row.citation()))
+            .as(row.name() + " " + row.citation())
+            .isTrue();
       }
     }
   }

@@ -12,8 +12,15 @@ final class MechanicsTiming {
 
   public static void main(String[] args) {
     Process[] all = {
-      new WoundClosure(), new Compartmentalization(), new TrunkSections(), new TrunkStrength(), new WindLoading(),
-      new TrunkResistance(), new LimbResistance(), new FailureProbability(), new WindFailure()
+      new WoundClosure(),
+      new Compartmentalization(),
+      new TrunkSections(),
+      new TrunkStrength(),
+      new WindLoading(),
+      new TrunkResistance(),
+      new LimbResistance(),
+      new FailureProbability(),
+      new WindFailure()
     };
     for (int round = 0; round < 2; round++) {
       time(all, 0);
@@ -26,10 +33,13 @@ final class MechanicsTiming {
     YearContext context = TestTrunks.of(TestTrunks.WEAK);
     TestTrunks.limbs(context.state);
     for (int i = 0; i < cuts; i++) {
-      int w = TestTrunks.cut(context, i % 3 == 0 ? Placement.FLUSH : Placement.COLLAR, 0.03 + 0.08 * i / cuts);
+      int w =
+          TestTrunks.cut(
+              context, i % 3 == 0 ? Placement.FLUSH : Placement.COLLAR, 0.03 + 0.08 * i / cuts);
       context.state.wounds.heightM[w] = 1 + 9.0 * i / cuts;
       context.state.wounds.azimuthRad[w] = i;
-      context.state.wounds.parentRadiusM[w] = context.state.trunk.radiusAtM(context.state.wounds.heightM[w]);
+      context.state.wounds.parentRadiusM[w] =
+          context.state.trunk.radiusAtM(context.state.wounds.heightM[w]);
     }
     TreeState start = new TreeState();
     start.copyFrom(context.state);
@@ -50,7 +60,8 @@ final class MechanicsTiming {
       decayed += stations(context.state);
     }
     System.out.printf("%d wounds, %.1f decayed stations:", cuts, decayed / (double) TREE_YEARS);
-    double sum = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e3 / TREE_YEARS;
+    double sum =
+        (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e3 / TREE_YEARS;
     for (int i = 0; i < all.length; i++) {
       double micros = 16 * nanos[i] / 1e3 / TREE_YEARS;
       System.out.printf(" %s %.2f", all[i].name(), micros);

@@ -27,10 +27,14 @@ class ReserveBalanceTest {
   private static final double CEILING_KG_C = 10;
 
   /** Surplus of twelve months, kg C: a made-up year in leaf from May to October. */
-  private static final double[] NET_KG_C = {-0.2, -0.2, -0.2, -0.3, 0.3, 2.2, 2.6, 2.0, 1.2, 0.3, -0.3, -0.2};
+  private static final double[] NET_KG_C = {
+    -0.2, -0.2, -0.2, -0.3, 0.3, 2.2, 2.6, 2.0, 1.2, 0.3, -0.3, -0.2
+  };
 
   private static YearContext context(double reserveKgC) {
-    YearContext context = new YearContext(new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
+    YearContext context =
+        new YearContext(
+            new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
     context.parameters = PlayedTrees.parameters("tilia-cordata");
     context.state.pools.reserveCeilingKgC = CEILING_KG_C;
     context.state.pools.reserveFloorKgC = context.parameters.reserve().floor() * CEILING_KG_C;
@@ -50,8 +54,8 @@ class ReserveBalanceTest {
   }
 
   /**
-   * dC/dt = 2 (1 + sin 2 pi t) - 1.3 C from 1 stands at 1.233218027839 at t = 10, by its closed form and by the
-   * integrator that the next test relies on; both to 1e-9.
+   * dC/dt = 2 (1 + sin 2 pi t) - 1.3 C from 1 stands at 1.233218027839 at t = 10, by its closed
+   * form and by the integrator that the next test relies on; both to 1e-9.
    */
   @Test
   void theReferenceIntegratorMeetsTheClosedForm() {
@@ -60,7 +64,10 @@ class ReserveBalanceTest {
     double cosine = -2 * w / (a * a + w * w);
     double sine = 2 * a / (a * a + w * w);
     double closed =
-        2 / a + cosine * Math.cos(10 * w) + sine * Math.sin(10 * w) + (1 - 2 / a - cosine) * Math.exp(-10 * a);
+        2 / a
+            + cosine * Math.cos(10 * w)
+            + sine * Math.sin(10 * w)
+            + (1 - 2 / a - cosine) * Math.exp(-10 * a);
     assertThat(closed).isCloseTo(1.233218027839, within(1e-9));
     double[] at = {1};
     integrate((t, y) -> 2 * (1 + Math.sin(w * t)) - a * y[0], at, 10);
@@ -72,21 +79,25 @@ class ReserveBalanceTest {
   }
 
   private static void integrate(Slope slope, double[] y, double until) {
-    FirstOrderDifferentialEquations equations = new FirstOrderDifferentialEquations() {
-      @Override
-      public int getDimension() {
-        return y.length;
-      }
+    FirstOrderDifferentialEquations equations =
+        new FirstOrderDifferentialEquations() {
+          @Override
+          public int getDimension() {
+            return y.length;
+          }
 
-      @Override
-      public void computeDerivatives(double t, double[] state, double[] out) {
-        out[0] = slope.of(t, state);
-      }
-    };
-    new DormandPrince853Integrator(1e-10, 0.1, 1e-13, 1e-13).integrate(equations, 0, y.clone(), until, y);
+          @Override
+          public void computeDerivatives(double t, double[] state, double[] out) {
+            out[0] = slope.of(t, state);
+          }
+        };
+    new DormandPrince853Integrator(1e-10, 0.1, 1e-13, 1e-13)
+        .integrate(equations, 0, y.clone(), until, y);
   }
 
-  /** Without income, what lies above the set point shrinks by the same share each month, to the bit. */
+  /**
+   * Without income, what lies above the set point shrinks by the same share each month, to the bit.
+   */
   @Test
   void whatLiesAboveTheSetPointIsReleasedGeometrically() {
     YearContext context = context(9.5);
@@ -100,12 +111,13 @@ class ReserveBalanceTest {
   }
 
   /**
-   * A year in leaf against the same balance run continuously: income evenly over each month, storage share by the
-   * reserve of the moment, release at the rate that makes the month's share; integrated by Dormand and Prince's
-   * method of order 8. The process run in 64 steps a month meets it within 0.5 % of the ceiling at the end of
-   * every month, and half the steps double the error: it solves that balance, to first order. In one step a
-   * month, as the cycle runs it, it keeps less, by up to 16 % of the ceiling here, since it weighs a whole
-   * month's income against the reserve that already holds it: the parameters are those of the monthly step.
+   * A year in leaf against the same balance run continuously: income evenly over each month,
+   * storage share by the reserve of the moment, release at the rate that makes the month's share;
+   * integrated by Dormand and Prince's method of order 8. The process run in 64 steps a month meets
+   * it within 0.5 % of the ceiling at the end of every month, and half the steps double the error:
+   * it solves that balance, to first order. In one step a month, as the cycle runs it, it keeps
+   * less, by up to 16 % of the ceiling here, since it weighs a whole month's income against the
+   * reserve that already holds it: the parameters are those of the monthly step.
    */
   @ParameterizedTest
   @ValueSource(doubles = {1.5, 3, 5, 7, 8.5})
@@ -133,10 +145,16 @@ class ReserveBalanceTest {
       for (int step = 0; step < steps; step++) {
         month(context, month, net / steps);
       }
-      integrate((t, y) -> {
-        double stored = Math.min(1, p.storageLeast() + p.storageSlope() * Math.max(0, 1 - y[0] / setPoint));
-        return leaf ? net - (1 - stored) * Math.max(0, net) - release * Math.max(0, y[0] - setPoint) : net;
-      }, smooth, 1);
+      integrate(
+          (t, y) -> {
+            double stored =
+                Math.min(1, p.storageLeast() + p.storageSlope() * Math.max(0, 1 - y[0] / setPoint));
+            return leaf
+                ? net - (1 - stored) * Math.max(0, net) - release * Math.max(0, y[0] - setPoint)
+                : net;
+          },
+          smooth,
+          1);
       worst = Math.max(worst, Math.abs(context.state.pools.reserveKgC - smooth[0]));
     }
     double kept = context.state.pools.reserveKgC + context.state.pools.growthBudgetKgC;
@@ -148,7 +166,15 @@ class ReserveBalanceTest {
 
   private static ModelParameters released(double share) {
     Sourced row =
-        new Sourced("reserve.release_share", share, "1", new Range(0, 1), false, Basis.ASSUMPTION, "", "test");
+        new Sourced(
+            "reserve.release_share",
+            share,
+            "1",
+            new Range(0, 1),
+            false,
+            Basis.ASSUMPTION,
+            "",
+            "test");
     return ModelParameters.of(
         SpeciesLibrary.load().get("tilia-cordata"),
         PlayedTrees.table("tilia-cordata").with(ParameterTable.of(List.of(row))));

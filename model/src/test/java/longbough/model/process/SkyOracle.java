@@ -4,9 +4,9 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * Slow, plain reckoning of the light that a grid crown intercepts: beams from every elevation through every
- * point of the crown's shadow, each losing 1 - exp(-depth). Shares no path, direction or sampling point with
- * {@link LightField}; only the leaf area by cell is the same.
+ * Slow, plain reckoning of the light that a grid crown intercepts: beams from every elevation
+ * through every point of the crown's shadow, each losing 1 - exp(-depth). Shares no path, direction
+ * or sampling point with {@link LightField}; only the leaf area by cell is the same.
  */
 final class SkyOracle {
   private static final int ELEVATIONS = 16;
@@ -17,9 +17,9 @@ final class SkyOracle {
   private SkyOracle() {}
 
   /**
-   * Light intercepted, as the area of open flat ground that receives as much, m2. The flux on flat ground from
-   * below elevation e is sin(e)^p of all, so that of a band is p s^(p-1) ds with s = sin(e), and what a beam
-   * carries across itself is that over s.
+   * Light intercepted, as the area of open flat ground that receives as much, m2. The flux on flat
+   * ground from below elevation e is sin(e)^p of all, so that of a band is p s^(p-1) ds with s =
+   * sin(e), and what a beam carries across itself is that over s.
    */
   static double interceptedM2(CrownLight light, double p, double k) {
     GaussIntegrator gauss = new GaussIntegratorFactory().legendre(ELEVATIONS, 0, 1);
@@ -43,7 +43,9 @@ final class SkyOracle {
     return sum * 2 * radius * width / (ACROSS * ALONG);
   }
 
-  /** Leaf area density along one beam that passes y beside the axis and v above the middle, m2/m2. */
+  /**
+   * Leaf area density along one beam that passes y beside the axis and v above the middle, m2/m2.
+   */
   private static double depth(CrownLight light, double y, double v, double sin, double cos) {
     double height = light.topM - light.bottomM;
     double radius = light.radiusM;

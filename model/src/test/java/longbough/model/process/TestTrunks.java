@@ -35,7 +35,8 @@ final class TestTrunks {
   static YearContext of(String species, ParameterTable table) {
     SpeciesTraits traits = SpeciesLibrary.load().get(species);
     YearContext context =
-        new YearContext(new TreeState(), new CarbonLedger(), new EventLog(true), new RandomStream());
+        new YearContext(
+            new TreeState(), new CarbonLedger(), new EventLog(true), new RandomStream());
     context.parameters = ModelParameters.of(traits, table);
     context.site.gustTenYearMs = 30;
     context.site.gustFiftyYearMs = 36;
@@ -69,7 +70,10 @@ final class TestTrunks {
     state.pools.coarseRootKgC = 60;
   }
 
-  /** Twenty alternate limbs between 4 and 13 m, leaves in proportion to the base's section, evenly spread. */
+  /**
+   * Twenty alternate limbs between 4 and 13 m, leaves in proportion to the base's section, evenly
+   * spread.
+   */
   static void limbs(TreeState state) {
     Limbs limbs = state.limbs;
     limbs.count = 20;
@@ -84,7 +88,8 @@ final class TestTrunks {
       limbs.birthYear[limb] = -30;
       limbs.woodKgC[limb] = 5;
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
-        limbs.leafAreaM2[limb * Limbs.ZONES + zone] = 250 * limbs.baseDiameterM[limb] * limbs.baseDiameterM[limb];
+        limbs.leafAreaM2[limb * Limbs.ZONES + zone] =
+            250 * limbs.baseDiameterM[limb] * limbs.baseDiameterM[limb];
         limbs.leafKgC[limb * Limbs.ZONES + zone] = 0.1;
       }
     }

@@ -23,7 +23,9 @@ class WeatherTest {
   }
 
   private static void play(Climate climate, int years, Look look) {
-    YearContext context = new YearContext(new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
+    YearContext context =
+        new YearContext(
+            new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
     context.parameters = PlayedTrees.parameters("tilia-cordata");
     Weather weather = new Weather(climate, PlayedTrees.OPEN);
     for (int year = 0; year < years; year++) {
@@ -33,7 +35,10 @@ class WeatherTest {
     }
   }
 
-  /** A gust that returns in T years is passed in one of T years: within four standard errors over 20,000. */
+  /**
+   * A gust that returns in T years is passed in one of T years: within four standard errors over
+   * 20,000.
+   */
   @ParameterizedTest
   @CsvSource({"10, 29", "50, 34"})
   void gustsReturnAsOftenAsTheClimateSays(double returnYears, double gustMs) {
@@ -48,13 +53,16 @@ class WeatherTest {
   void rainAndWarmthKeepTheirMeansOutsideDrySeasons() {
     WeatherParameters p = PlayedTrees.parameters("tilia-cordata").weather();
     double[] sums = new double[5];
-    play(PlayedTrees.MARITIME, YEARS, year -> {
-      sums[0] += year.rainMm[0];
-      sums[1] += year.temperatureC[0];
-      sums[2] += year.temperatureC[0] * year.temperatureC[0];
-      sums[3] += year.rainMm[6];
-      sums[4] += year.temperatureC[6];
-    });
+    play(
+        PlayedTrees.MARITIME,
+        YEARS,
+        year -> {
+          sums[0] += year.rainMm[0];
+          sums[1] += year.temperatureC[0];
+          sums[2] += year.temperatureC[0] * year.temperatureC[0];
+          sums[3] += year.rainMm[6];
+          sums[4] += year.temperatureC[6];
+        });
     double root = Math.sqrt(YEARS);
     double rainSd = 140 * Math.sqrt(Math.exp(p.rainSd() * p.rainSd()) - 1);
     assertThat(sums[0] / YEARS).isCloseTo(140, within(4 * rainSd / root));
@@ -62,11 +70,17 @@ class WeatherTest {
     double sd = Math.sqrt(sums[2] / YEARS - Math.pow(sums[1] / YEARS, 2));
     assertThat(sd).isCloseTo(p.temperatureSdC(), within(0.03 * p.temperatureSdC()));
     double dryRain = 20 * (1 + p.dryYearChance() * (p.dryYearRain() - 1));
-    assertThat(sums[3] / YEARS).as("a dry season now and then").isCloseTo(dryRain, within(0.03 * dryRain));
-    assertThat(sums[4] / YEARS).isCloseTo(17.7 + p.dryYearChance() * p.dryYearWarmthC(), within(0.05));
+    assertThat(sums[3] / YEARS)
+        .as("a dry season now and then")
+        .isCloseTo(dryRain, within(0.03 * dryRain));
+    assertThat(sums[4] / YEARS)
+        .isCloseTo(17.7 + p.dryYearChance() * p.dryYearWarmthC(), within(0.05));
   }
 
-  /** The south's July is month 1 of the model: a climate turned by half a year gives the same site years. */
+  /**
+   * The south's July is month 1 of the model: a climate turned by half a year gives the same site
+   * years.
+   */
   @Test
   void theSouthernYearBeginsInJuly() {
     SiteYear north = new SiteYear();
@@ -83,15 +97,18 @@ class WeatherTest {
 
   @Test
   void noYearIsImpossible() {
-    play(PlayedTrees.CONTINENTAL, 2000, year -> {
-      assertThat(year.gustMs).isBetween(5.0, 90.0);
-      assertThat(year.insectDefoliation).isBetween(0.0, 1.0);
-      assertThat(year.frostLoss).isBetween(0.0, 1.0);
-      for (int month = 0; month < 12; month++) {
-        assertThat(year.rainMm[month]).isNotNegative();
-        assertThat(year.radiationMjM2Day[month]).isBetween(0.5, 45.0);
-        assertThat(year.temperatureC[month]).isBetween(-20.0, 40.0);
-      }
-    });
+    play(
+        PlayedTrees.CONTINENTAL,
+        2000,
+        year -> {
+          assertThat(year.gustMs).isBetween(5.0, 90.0);
+          assertThat(year.insectDefoliation).isBetween(0.0, 1.0);
+          assertThat(year.frostLoss).isBetween(0.0, 1.0);
+          for (int month = 0; month < 12; month++) {
+            assertThat(year.rainMm[month]).isNotNegative();
+            assertThat(year.radiationMjM2Day[month]).isBetween(0.5, 45.0);
+            assertThat(year.temperatureC[month]).isBetween(-20.0, 40.0);
+          }
+        });
   }
 }

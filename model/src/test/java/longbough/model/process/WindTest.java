@@ -26,7 +26,8 @@ class WindTest {
     assertThat(WindProfile.speedShare(0, 0.03)).isZero();
   }
 
-  // Strength check S12: drag tests of crowns in leaf and leafless: gust from 10 to 20 m/s in leaf gives
+  // Strength check S12: drag tests of crowns in leaf and leafless: gust from 10 to 20 m/s in leaf
+  // gives
   // 3.03 to 3.20 times the load. The critical gust is the inverse of the load.
   @Test
   void loadGrowsWithLessThanTheSquareOfTheGust() {
@@ -68,7 +69,8 @@ class WindTest {
     assertThat(context.state.vitality.failureProbability).isBetween(1e-8, 0.05);
   }
 
-  // Strength check S16: post-hurricane survey of rated trees: a defect is not a near-certain failure.
+  // Strength check S16: post-hurricane survey of rated trees: a defect is not a near-certain
+  // failure.
   @ParameterizedTest
   @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG})
   void defectsAreNotNearCertainFailures(String species) {
@@ -123,7 +125,8 @@ class WindTest {
     TestTrunks.wind(even);
     TestTrunks.wind(tails);
     assertThat(tails.state.leafAreaM2()).isEqualTo(even.state.leafAreaM2(), within(1e-9));
-    // The gust it takes, not its probability: that of a strong wood in this fixture is below rounding. At twice
+    // The gust it takes, not its probability: that of a strong wood in this fixture is below
+    // rounding. At twice
     // the wind of open country both stay under the model's ceiling of gusts.
     assertThat(tails.wind.limbInLeafMs).isLessThan(0.95 * even.wind.limbInLeafMs);
   }

@@ -5,16 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import longbough.model.pruning.Placement;
 import longbough.model.state.Wounds;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 
 class WoundClosureTest {
   private static final double RING_M = 0.0035;
   private static final String FAST = "gleditsia-triacanthos";
 
-  // Wound check D18: Neely D. 1979. J. Arboric. 5(6):135-140: strong, moderate and modest growth close
+  // Wound check D18: Neely D. 1979. J. Arboric. 5(6):135-140: strong, moderate and modest growth
+  // close
   // 17.5, 12.7 and 9.5 mm in one season (within 15 %); 25 mm stays open.
   @ParameterizedTest
   @CsvSource({FAST + ", 17.5", TestTrunks.STRONG + ", 12.7", TestTrunks.SPRUCE + ", 9.5"})
@@ -34,11 +35,13 @@ class WoundClosureTest {
     assertThat(fast).isGreaterThan(2 * 0.006);
   }
 
-  // Wound check D19: Tavankar F. et al. 2017. Drewno, doi 10.12841/wood.1644-3985.200.05: 10 cm closes in
+  // Wound check D19: Tavankar F. et al. 2017. Drewno, doi 10.12841/wood.1644-3985.200.05: 10 cm
+  // closes in
   // 4.2 to 7.3 years (4 to 8), never under 3.
   @Test
   void tenCentimetresCloseInYears() {
-    for (String species : new String[] {"fraxinus-excelsior", "acer-pseudoplatanus", TestTrunks.STRONG}) {
+    for (String species :
+        new String[] {"fraxinus-excelsior", "acer-pseudoplatanus", TestTrunks.STRONG}) {
       assertThat(yearsToClose(species, 0.10)).as(species).isBetween(4, 8);
     }
     assertThat(yearsToClose(FAST, 0.10)).isGreaterThanOrEqualTo(3);
@@ -93,7 +96,8 @@ class WoundClosureTest {
     assertThat(closedInAYearM(poor, RING_M)).isLessThan(closedInAYearM(rich, RING_M));
   }
 
-  // Wound check D16: pruning guides: collar an even ring, flush strong at the sides, stub only at its base.
+  // Wound check D16: pruning guides: collar an even ring, flush strong at the sides, stub only at
+  // its base.
   @ParameterizedTest
   @ValueSource(strings = {TestTrunks.WEAK, TestTrunks.STRONG})
   void shapeOfClosureByPlacement(String species) {

@@ -76,9 +76,12 @@ class RandomStreamTest {
   void everyNameThatKeysAStreamHasItsOwnKey() {
     Map<Integer, String> names = new HashMap<>();
     for (String species : SpeciesLibrary.load().ids()) {
-      for (Sourced row : ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()).rows()) {
+      for (Sourced row :
+          ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()).rows()) {
         String before = names.putIfAbsent(row.name().hashCode(), row.name());
-        assertThat(before == null || before.equals(row.name())).as(row.name() + " and " + before).isTrue();
+        assertThat(before == null || before.equals(row.name()))
+            .as(row.name() + " and " + before)
+            .isTrue();
       }
     }
     assertThat(names).hasSizeGreaterThan(100);
@@ -91,7 +94,9 @@ class RandomStreamTest {
     for (int i = 0; i < 100_000; i++) {
       assertThat(stream.uniform()).isGreaterThan(0).isLessThan(1);
     }
-    assertThat(((Long.MAX_VALUE >>> 10) + 0.5) * 0x1.0p-53).as("largest draw there is").isLessThanOrEqualTo(1);
+    assertThat(((Long.MAX_VALUE >>> 10) + 0.5) * 0x1.0p-53)
+        .as("largest draw there is")
+        .isLessThanOrEqualTo(1);
   }
 
   /** Abramowitz and Stegun 26.2.23: absolute error below 4.5e-4. */
@@ -99,8 +104,10 @@ class RandomStreamTest {
   void theNormalQuantileIsAsGoodAsPublished() {
     NormalDistribution exact = new NormalDistribution();
     for (double p = 1e-12; p < 0.5; p *= 1.01) {
-      assertThat(NormalQuantile.of(p)).isCloseTo(exact.inverseCumulativeProbability(p), within(4.5e-4));
-      assertThat(NormalQuantile.of(1 - p)).isCloseTo(exact.inverseCumulativeProbability(1 - p), within(4.5e-4));
+      assertThat(NormalQuantile.of(p))
+          .isCloseTo(exact.inverseCumulativeProbability(p), within(4.5e-4));
+      assertThat(NormalQuantile.of(1 - p))
+          .isCloseTo(exact.inverseCumulativeProbability(1 - p), within(4.5e-4));
     }
     assertThat(NormalQuantile.of(0.5)).isCloseTo(0, within(4.5e-4));
   }

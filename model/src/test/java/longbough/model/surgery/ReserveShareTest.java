@@ -23,7 +23,10 @@ class ReserveShareTest {
     return ModelParameters.of(traits, ParameterLibrary.general().with(traits.numbers()));
   }
 
-  /** Two limbs of 6 kg, 100 kg of sapwood, 40 kg of coarse and 2 kg of fine roots, sapwood throughout. */
+  /**
+   * Two limbs of 6 kg, 100 kg of sapwood, 40 kg of coarse and 2 kg of fine roots, sapwood
+   * throughout.
+   */
   private static TreeState tree() {
     TreeState state = new TreeState();
     state.trunk.sapwoodShare = 1;
@@ -104,7 +107,8 @@ class ReserveShareTest {
     share.takeWithSapwood(20);
     state.pools.trunkSapwoodKgC -= 20;
     ReserveCeiling.set(state, ALL);
-    assertThat(state.pools.reserveKgC / state.pools.reserveCeilingKgC).isCloseTo(before, within(1e-12));
+    assertThat(state.pools.reserveKgC / state.pools.reserveCeilingKgC)
+        .isCloseTo(before, within(1e-12));
   }
 
   @Test

@@ -27,7 +27,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.assertj.core.data.Offset;
 
-/** Measured trees of all species, from stunted to overgrown, come out of the reconstruction as measured. */
+/**
+ * Measured trees of all species, from stunted to overgrown, come out of the reconstruction as
+ * measured.
+ */
 class ReconstructionProperties {
   private static final Offset<Double> EXACT = within(1e-9);
 
@@ -37,7 +40,11 @@ class ReconstructionProperties {
   }
 
   private static MeasuredTree tree(
-      SpeciesParameters s, Random r, List<KnownCavity> cavities, List<OldWound> wounds, List<MeasuredLimb> limbs) {
+      SpeciesParameters s,
+      Random r,
+      List<KnownCavity> cavities,
+      List<OldWound> wounds,
+      List<MeasuredLimb> limbs) {
     double dbh = 0.04 + 1.1 * r.nextDouble() * r.nextDouble();
     double height = Math.max(3, Allometry.heightM(s, dbh) * (0.6 + 0.9 * r.nextDouble()));
     double base = height * (0.03 + 0.7 * r.nextDouble());
@@ -45,7 +52,8 @@ class ReconstructionProperties {
     for (int i = 0; i < 4; i++) {
       spread[i] = Allometry.crownDiameterM(s, dbh) * (0.4 + 1.2 * r.nextDouble());
     }
-    return new MeasuredTree(dbh, height, base, spread, r.nextDouble(), cavities, wounds, 0.5 * r.nextDouble(), limbs);
+    return new MeasuredTree(
+        dbh, height, base, spread, r.nextDouble(), cavities, wounds, 0.5 * r.nextDouble(), limbs);
   }
 
   @Property(tries = 400, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
@@ -59,7 +67,9 @@ class ReconstructionProperties {
     assertThat(state.heightM()).isCloseTo(tree.heightM(), EXACT);
     assertThat(state.crownBaseM()).isCloseTo(tree.crownBaseM(), EXACT);
     for (int sector = 0; sector < 4; sector++) {
-      assertThat(reachM(state, sector * Math.PI / 2)).as("sector " + sector).isCloseTo(tree.spreadM()[sector] / 2, EXACT);
+      assertThat(reachM(state, sector * Math.PI / 2))
+          .as("sector " + sector)
+          .isCloseTo(tree.spreadM()[sector] / 2, EXACT);
     }
     assertThat(state.vitality.alive).isTrue();
     assertThat(state.roots.plateLost).isEqualTo(tree.rootPlateLost());
@@ -82,11 +92,17 @@ class ReconstructionProperties {
   private static void sound(TreeState state) {
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
-      boolean good = limbs.baseDiameterM[limb] > 0 && limbs.baseDiameterM[limb] < 2 * state.trunk.dbhM()
-          && limbs.woodKgC[limb] > 0 && limbs.tipHeightM(limb) <= state.trunk.heightM + 1e-9;
+      boolean good =
+          limbs.baseDiameterM[limb] > 0
+              && limbs.baseDiameterM[limb] < 2 * state.trunk.dbhM()
+              && limbs.woodKgC[limb] > 0
+              && limbs.tipHeightM(limb) <= state.trunk.heightM + 1e-9;
       for (int zone = 3 * limb; zone < 3 * limb + 3; zone++) {
-        good &= limbs.fullLeafAreaM2[zone] >= 0 && limbs.leafAreaM2[zone] >= 0 && limbs.budFullness[zone] >= 0
-            && limbs.budFullness[zone] <= 1;
+        good &=
+            limbs.fullLeafAreaM2[zone] >= 0
+                && limbs.leafAreaM2[zone] >= 0
+                && limbs.budFullness[zone] >= 0
+                && limbs.budFullness[zone] <= 1;
       }
       assertThat(good).as("limb " + limb).isTrue();
     }
@@ -109,13 +125,23 @@ class ReconstructionProperties {
       boolean full = r.nextBoolean();
       limbs.add(
           new MeasuredLimb(
-              height, bare.dbhM() * (0.05 + 0.4 * r.nextDouble()), full ? 1 + 4 * r.nextDouble() : Double.NaN,
-              full ? 360 * r.nextDouble() : Double.NaN, full ? 20 + 60 * r.nextDouble() : Double.NaN,
+              height,
+              bare.dbhM() * (0.05 + 0.4 * r.nextDouble()),
+              full ? 1 + 4 * r.nextDouble() : Double.NaN,
+              full ? 360 * r.nextDouble() : Double.NaN,
+              full ? 20 + 60 * r.nextDouble() : Double.NaN,
               limb > 0 && r.nextInt(8) == 0));
     }
     MeasuredTree tree =
         new MeasuredTree(
-            bare.dbhM(), bare.heightM(), bare.crownBaseM(), bare.spreadM(), bare.condition(), List.of(), List.of(), 0,
+            bare.dbhM(),
+            bare.heightM(),
+            bare.crownBaseM(),
+            bare.spreadM(),
+            bare.condition(),
+            List.of(),
+            List.of(),
+            0,
             limbs);
     TreeState state = TreeReconstruction.build(tree, p, 0.9);
     assertThat(state.limbs.count).isEqualTo(count);
@@ -125,24 +151,31 @@ class ReconstructionProperties {
       MeasuredLimb one = limbs.get(limb);
       assertThat(state.limbs.heightM[limb]).isEqualTo(one.heightM());
       assertThat(state.limbs.baseDiameterM[limb]).isEqualTo(one.baseDiameterM());
-      assertThat(LimbStatus.of(state.limbs.status[limb])).isEqualTo(one.dead() ? LimbStatus.DEAD : LimbStatus.ALIVE);
+      assertThat(LimbStatus.of(state.limbs.status[limb]))
+          .isEqualTo(one.dead() ? LimbStatus.DEAD : LimbStatus.ALIVE);
       if (!Double.isNaN(one.lengthM())) {
         assertThat(state.limbs.lengthM[limb]).isEqualTo(one.lengthM());
         assertThat(Math.toDegrees(state.limbs.azimuthRad[limb])).isCloseTo(one.bearingDeg(), EXACT);
-        assertThat(Math.toDegrees(state.limbs.insertionRad[limb])).isCloseTo(one.insertionDeg(), EXACT);
+        assertThat(Math.toDegrees(state.limbs.insertionRad[limb]))
+            .isCloseTo(one.insertionDeg(), EXACT);
       }
-      assertThat(one.dead() && state.limbs.leafAreaM2(limb) > 0).as("leaves on a dead limb").isFalse();
+      assertThat(one.dead() && state.limbs.leafAreaM2(limb) > 0)
+          .as("leaves on a dead limb")
+          .isFalse();
     }
   }
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
-  void oldDamageBecomesWoundRecordsWithinTheTrunk(@ForAll("species") String species, @ForAll long seed) {
+  void oldDamageBecomesWoundRecordsWithinTheTrunk(
+      @ForAll("species") String species, @ForAll long seed) {
     ModelParameters p = PlayedTrees.parameters(species);
     Random r = new Random(seed);
     double open = r.nextBoolean() ? 0.1 * r.nextDouble() : 0;
-    KnownCavity cavity = new KnownCavity(1 + r.nextDouble(), 0.5 + r.nextDouble(), 0.02, 360 * r.nextDouble(), open);
+    KnownCavity cavity =
+        new KnownCavity(1 + r.nextDouble(), 0.5 + r.nextDouble(), 0.02, 360 * r.nextDouble(), open);
     OldWound wound =
-        new OldWound(1.5, 0.02, r.nextBoolean() ? 8 : Double.NaN, 90, r.nextBoolean() ? 0.01 : Double.NaN);
+        new OldWound(
+            1.5, 0.02, r.nextBoolean() ? 8 : Double.NaN, 90, r.nextBoolean() ? 0.01 : Double.NaN);
     MeasuredTree tree = tree(p.species(), r, List.of(cavity), List.of(wound), List.of());
     TreeState state = TreeReconstruction.build(tree, p, 0.9);
     Wounds wounds = state.wounds;
@@ -154,7 +187,9 @@ class ReconstructionProperties {
     assertThat(wounds.columnDepthM[0]).isLessThanOrEqualTo(wounds.parentRadiusM[0]);
     assertThat(wounds.open(0)).isEqualTo(open > 0);
     if (open == 0) {
-      assertThat(radius - wounds.parentRadiusM[0]).as("sound wall").isCloseTo(Math.min(radius, 0.02), EXACT);
+      assertThat(radius - wounds.parentRadiusM[0])
+          .as("sound wall")
+          .isCloseTo(Math.min(radius, 0.02), EXACT);
     }
     assertThat(Math.toDegrees(wounds.azimuthRad[0])).isCloseTo(cavity.bearingDeg(), EXACT);
     assertThat(wounds.cutDiameterM[1]).isEqualTo(0.02);
@@ -164,15 +199,17 @@ class ReconstructionProperties {
   }
 
   /**
-   * Trees of 40 cm: leaf area of large deciduous ones 58 to 1,090 m2, of evergreen conifers 26 to 984 m2. Urban
-   * tree database, McPherson E.G., van Doorn N.S., Peper P.J. 2016, doi 10.2737/RDS-2016-0005, 95 % band of a
-   * fit over seven temperate cities. Broadleaved evergreens are held against the first band.
+   * Trees of 40 cm: leaf area of large deciduous ones 58 to 1,090 m2, of evergreen conifers 26 to
+   * 984 m2. Urban tree database, McPherson E.G., van Doorn N.S., Peper P.J. 2016, doi
+   * 10.2737/RDS-2016-0005, 95 % band of a fit over seven temperate cities. Broadleaved evergreens
+   * are held against the first band.
    */
   @Example
   void leafAreaLiesWithinTheBandsOfTheData() {
     for (String id : SpeciesLibrary.load().ids()) {
       ModelParameters p = PlayedTrees.parameters(id);
-      double leaf = fullLeafM2(TreeReconstruction.build(PlayedTrees.tree(p.species(), 0.4, 1), p, 0.9));
+      double leaf =
+          fullLeafM2(TreeReconstruction.build(PlayedTrees.tree(p.species(), 0.4, 1), p, 0.9));
       boolean needle = p.species().conifer() && p.species().evergreen();
       assertThat(leaf).as(id).isBetween(needle ? 26.0 : 58.0, needle ? 984.0 : 1090.0);
     }

@@ -17,7 +17,8 @@ class CrewTimeTest {
 
   private static double minutes(TreeState state, Operation... operations) {
     List<VisitRow> rows =
-        TestTrees.perform(TestTrees.context(state, "tilia-cordata", 1), TestTrees.COLLAR, operations);
+        TestTrees.perform(
+            TestTrees.context(state, "tilia-cordata", 1), TestTrees.COLLAR, operations);
     return 60 * rows.stream().mapToDouble(VisitRow::crewHours).sum();
   }
 
@@ -31,7 +32,9 @@ class CrewTimeTest {
   }
 
   private static double routine(double dbhM) {
-    return minutes(landscapeTree(dbhM), new Operation.RemoveDeadwood(0.01),
+    return minutes(
+        landscapeTree(dbhM),
+        new Operation.RemoveDeadwood(0.01),
         new Operation.Thin(0.15, Where.EVENLY, CutKind.REMOVAL));
   }
 
@@ -46,7 +49,9 @@ class CrewTimeTest {
     assertThat(routine(dbhM)).isGreaterThan(routine(dbhM - 0.05));
   }
 
-  /** P24b: formative pruning of young trees takes 1-4 minutes (Ryder and Moore 2013. AUF 39:17-24). */
+  /**
+   * P24b: formative pruning of young trees takes 1-4 minutes (Ryder and Moore 2013. AUF 39:17-24).
+   */
   @Test
   void formativePruningOfAYoungTree() {
     TreeState state = TestTrees.plain(0.03, 3, 0.8, 10);
@@ -74,7 +79,8 @@ class CrewTimeTest {
     Operation thin = new Operation.Thin(0.1, Where.EVENLY, CutKind.REMOVAL);
     TreeState state = TestTrees.plain();
     List<VisitRow> rows =
-        TestTrees.perform(TestTrees.context(state, "tilia-cordata", 1), TestTrees.COLLAR, thin, thin);
+        TestTrees.perform(
+            TestTrees.context(state, "tilia-cordata", 1), TestTrees.COLLAR, thin, thin);
     assertThat(rows.get(1).crewHours()).isLessThan(rows.get(0).crewHours());
   }
 }

@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Test;
 
 class DecayAboveACutTest {
 
-  /** The leader may grow again before the year ends; its new wood must not take over the decay of the old. */
+  /**
+   * The leader may grow again before the year ends; its new wood must not take over the decay of
+   * the old.
+   */
   @Test
   void decayLeavesWithTheWoodThatHeldIt() {
     TreeState state = TestTrees.plain();
@@ -33,7 +36,9 @@ class DecayAboveACutTest {
     }
   }
 
-  /** The column below a topping cut is the same whether or not a thin leader stands on it by now. */
+  /**
+   * The column below a topping cut is the same whether or not a thin leader stands on it by now.
+   */
   @Test
   void aNewLeaderIsSoundAndChangesNothingBelow() {
     TreeState state = TestTrees.plain();

@@ -28,8 +28,10 @@ class OperationProperties {
 
   @Provide
   Arbitrary<Operation> operations() {
-    Arbitrary<Double> share = Arbitraries.oneOf(
-        Arbitraries.doubles().between(0, 1), Arbitraries.of(0.0, 1.0 / 3, 0.5, 2.0 / 3, 0.95, 1.0));
+    Arbitrary<Double> share =
+        Arbitraries.oneOf(
+            Arbitraries.doubles().between(0, 1),
+            Arbitraries.of(0.0, 1.0 / 3, 0.5, 2.0 / 3, 0.95, 1.0));
     Arbitrary<Double> height = Arbitraries.doubles().between(0, 30);
     return Arbitraries.oneOf(
         share.map(d -> new Operation.RemoveDeadwood(d * 0.1)),
@@ -61,19 +63,25 @@ class OperationProperties {
 
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
   void liveFoliageAfterIsBeforeLessWhatWasReported(
-      @ForAll long seed, @ForAll("operations") Operation operation, @ForAll("mixes") CutMix mix,
+      @ForAll long seed,
+      @ForAll("operations") Operation operation,
+      @ForAll("mixes") CutMix mix,
       @ForAll("species") String species) {
     TreeState state = TestTrees.random(seed);
     double before = state.leafAreaM2();
-    VisitRow row = TestTrees.perform(TestTrees.context(state, species, seed), mix, operation).get(0);
+    VisitRow row =
+        TestTrees.perform(TestTrees.context(state, species, seed), mix, operation).get(0);
     double removed = row.foliageRemovedFraction() * before;
     assertThat(state.leafAreaM2()).isCloseTo(before - removed, within(1e-11 * before));
   }
 
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
   void carbonBeforeIsCarbonAfterAndWhatWasPruned(
-      @ForAll long seed, @ForAll("operations") Operation one, @ForAll("operations") Operation two,
-      @ForAll("mixes") CutMix mix, @ForAll("species") String species) {
+      @ForAll long seed,
+      @ForAll("operations") Operation one,
+      @ForAll("operations") Operation two,
+      @ForAll("mixes") CutMix mix,
+      @ForAll("species") String species) {
     TreeState state = TestTrees.random(seed);
     double before = state.totalKgC();
     YearContext context = TestTrees.context(state, species, seed);
@@ -85,7 +93,9 @@ class OperationProperties {
 
   @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
   void theStateStaysConsistent(
-      @ForAll long seed, @ForAll("operations") Operation one, @ForAll("operations") Operation two,
+      @ForAll long seed,
+      @ForAll("operations") Operation one,
+      @ForAll("operations") Operation two,
       @ForAll("mixes") CutMix mix) {
     TreeState state = TestTrees.random(seed);
     TestTrees.perform(TestTrees.context(state, "tilia-cordata", seed), mix, one, two);
@@ -103,8 +113,13 @@ class OperationProperties {
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
       boolean empty = limbs.status[limb] == LimbStatus.EMPTY.code();
-      double held = limbs.woodKgC[limb] + limbs.lengthM[limb] + limbs.headingStimulus[limb]
-          + state.sprouts.count[limb] + state.sprouts.woodKgC[limb] + state.sprouts.leafKgC[limb];
+      double held =
+          limbs.woodKgC[limb]
+              + limbs.lengthM[limb]
+              + limbs.headingStimulus[limb]
+              + state.sprouts.count[limb]
+              + state.sprouts.woodKgC[limb]
+              + state.sprouts.leafKgC[limb];
       holds(!empty || held == 0, "an empty place holds something", limb);
       holds(limbs.woodKgC[limb] >= 0, "wood", limb);
       holds(share(limbs.headingStimulus[limb]), "stimulus", limb);
@@ -151,20 +166,21 @@ class OperationProperties {
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
   void removingNothingChangesNothing(@ForAll long seed, @ForAll("mixes") CutMix mix) {
-    List<Operation> nothing = List.of(
-        new Operation.RemoveDeadwood(9),
-        new Operation.Thin(0, Where.EVENLY, CutKind.REMOVAL),
-        new Operation.Thin(0, Where.INNER, CutKind.HEADING),
-        new Operation.Thin(0, Where.TIPS, CutKind.HEADING),
-        new Operation.Raise(0, Double.NaN),
-        new Operation.Raise(Double.NaN, 1),
-        new Operation.OpenWindow(0, 40, 0, 360, 0),
-        new Operation.Reduce(0, 0, true),
-        new Operation.Reduce(Double.NaN, Double.NaN, false),
-        new Operation.Top(100, Double.NaN),
-        new Operation.Shear(0),
-        new Operation.StripSprouts(0, CutKind.HEADING),
-        new Operation.SelectSprouts(1));
+    List<Operation> nothing =
+        List.of(
+            new Operation.RemoveDeadwood(9),
+            new Operation.Thin(0, Where.EVENLY, CutKind.REMOVAL),
+            new Operation.Thin(0, Where.INNER, CutKind.HEADING),
+            new Operation.Thin(0, Where.TIPS, CutKind.HEADING),
+            new Operation.Raise(0, Double.NaN),
+            new Operation.Raise(Double.NaN, 1),
+            new Operation.OpenWindow(0, 40, 0, 360, 0),
+            new Operation.Reduce(0, 0, true),
+            new Operation.Reduce(Double.NaN, Double.NaN, false),
+            new Operation.Top(100, Double.NaN),
+            new Operation.Shear(0),
+            new Operation.StripSprouts(0, CutKind.HEADING),
+            new Operation.SelectSprouts(1));
     TreeState state = TestTrees.random(seed);
     TreeState copy = new TreeState();
     copy.copyFrom(state);
@@ -173,11 +189,13 @@ class OperationProperties {
     assertThat(state).usingRecursiveComparison().isEqualTo(copy);
     assertThat(context.light.stale).isFalse();
     assertThat(rows).hasSize(nothing.size());
-    assertThat(rows).allSatisfy(row -> {
-      assertThat(row.foliageRemovedFraction()).isZero();
-      assertThat(row.cuts()).isZero();
-      assertThat(row.warnings()).isEmpty();
-    });
+    assertThat(rows)
+        .allSatisfy(
+            row -> {
+              assertThat(row.foliageRemovedFraction()).isZero();
+              assertThat(row.cuts()).isZero();
+              assertThat(row.warnings()).isEmpty();
+            });
   }
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE, seed = "20260101")
@@ -237,7 +255,8 @@ class OperationProperties {
     TestTrees.leafless(state);
     double before = budFoliageM2(state);
     VisitRow row =
-        TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
+        TestTrees.perform(
+            state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
     double removed = row.foliageRemovedFraction() * before;
     assertThat(budFoliageM2(state)).isCloseTo(before - removed, within(1e-11 * before));
     assertThat(row.foliageRemovedFraction()).isCloseTo(before > 0 ? 0.2 : 0, within(1e-12));

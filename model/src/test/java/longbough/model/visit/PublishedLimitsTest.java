@@ -17,7 +17,8 @@ class PublishedLimitsTest {
   private static List<String> thin(double dbhM, double share) {
     TreeState state = TestTrees.plain(dbhM, 6 + 20 * dbhM, 2, 30);
     return TestTrees.perform(
-        state, TestTrees.COLLAR, new Operation.Thin(share, Where.EVENLY, CutKind.REMOVAL)).warnings();
+            state, TestTrees.COLLAR, new Operation.Thin(share, Where.EVENLY, CutKind.REMOVAL))
+        .warnings();
   }
 
   private static void warns(List<String> warnings, String words) {
@@ -31,7 +32,9 @@ class PublishedLimitsTest {
   /** L01: 0.25 in one growing season for a mature tree (ANSI A300 as quoted by Hagen). */
   @Test
   void aSeasonsDoseOnAMatureTree() {
-    warns(thin(0.5, 0.26), "26 % of the live foliage went within twelve months; the ceiling for a mature tree is 25 %");
+    warns(
+        thin(0.5, 0.26),
+        "26 % of the live foliage went within twelve months; the ceiling for a mature tree is 25 %");
     isQuiet(thin(0.5, 0.24), "one growing season");
   }
 
@@ -51,12 +54,17 @@ class PublishedLimitsTest {
   void aStressedTreeShouldLoseNone() {
     TreeState state = TestTrees.plain();
     state.pools.reserveKgC = 0.2 * state.pools.reserveCeilingKgC;
-    warns(TestTrees.perform(state, TestTrees.COLLAR,
-        new Operation.Thin(0.02, Where.EVENLY, CutKind.REMOVAL)).warnings(), "short of reserve (20 %");
+    warns(
+        TestTrees.perform(
+                state, TestTrees.COLLAR, new Operation.Thin(0.02, Where.EVENLY, CutKind.REMOVAL))
+            .warnings(),
+        "short of reserve (20 %");
     isQuiet(thin(0.4, 0.02), "short of reserve");
   }
 
-  /** L03: live crown of two thirds of the height; at most 0.15 of it raised at once (BS 3998:2010). */
+  /**
+   * L03: live crown of two thirds of the height; at most 0.15 of it raised at once (BS 3998:2010).
+   */
   @Test
   void raising() {
     Operation high = new Operation.Raise(6, Double.NaN);
@@ -86,10 +94,15 @@ class PublishedLimitsTest {
     isQuiet(TestTrees.perform(state, TestTrees.COLLAR, lowest).warnings(), "as wide as the trunk");
     state = TestTrees.plain();
     state.limbs.baseDiameterM[0] = 0.35 * parent;
-    warns(TestTrees.perform(state, TestTrees.COLLAR, lowest).warnings(), "35 % as wide as the trunk there");
+    warns(
+        TestTrees.perform(state, TestTrees.COLLAR, lowest).warnings(),
+        "35 % as wide as the trunk there");
   }
 
-  /** L07: largest cut 5 cm for weak and 10 cm for strong compartmentalizers (Dujesiefken and Stobbe 2002). */
+  /**
+   * L07: largest cut 5 cm for weak and 10 cm for strong compartmentalizers (Dujesiefken and Stobbe
+   * 2002).
+   */
   @Test
   void theLargestCutByClass() {
     assertThat(largestCut("aesculus-hippocastanum", 0.049)).isEmpty();
@@ -105,7 +118,10 @@ class PublishedLimitsTest {
     return check(species, tally, 1.0);
   }
 
-  /** P23b: 60 cm trunk; 48 cuts of 5 cm within a third of its section, 4 of 20 cm over (BS 3998:2010). */
+  /**
+   * P23b: 60 cm trunk; 48 cuts of 5 cm within a third of its section, 4 of 20 cm over (BS
+   * 3998:2010).
+   */
   @Test
   void theSumOfCutAreas() {
     OperationTally small = new OperationTally();
@@ -113,7 +129,8 @@ class PublishedLimitsTest {
     assertThat(check("quercus-robur", small, 0.60)).isEmpty();
     OperationTally large = new OperationTally();
     large.count(4, 0.20, 0);
-    warns(check("quercus-robur", large, 0.60), "44 % of the trunk's section; guidance stops at 33 %");
+    warns(
+        check("quercus-robur", large, 0.60), "44 % of the trunk's section; guidance stops at 33 %");
   }
 
   private static List<String> check(String species, OperationTally tally, double dbhM) {
@@ -130,9 +147,12 @@ class PublishedLimitsTest {
   @Test
   void reductionByVolume() {
     Operation modest = new Operation.Reduce(Double.NaN, 0.12, true);
-    isQuiet(TestTrees.perform(TestTrees.plain(), TestTrees.COLLAR, modest).warnings(), "of the crown's volume");
+    isQuiet(
+        TestTrees.perform(TestTrees.plain(), TestTrees.COLLAR, modest).warnings(),
+        "of the crown's volume");
     Operation deep = new Operation.Reduce(0.2, 0.25, true);
-    warns(TestTrees.perform(TestTrees.plain(), TestTrees.COLLAR, deep).warnings(),
+    warns(
+        TestTrees.perform(TestTrees.plain(), TestTrees.COLLAR, deep).warnings(),
         "of the crown's volume; guidance stops near 30 % (about 12 % of the radius).");
   }
 }

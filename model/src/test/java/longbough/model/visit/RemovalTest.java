@@ -31,7 +31,9 @@ class RemovalTest {
     assertThat(state.pools.reserveKgC).isLessThan(concentration).isGreaterThan(0.8 * concentration);
   }
 
-  /** D13: wound width over branch diameter 1.04-1.06 (Neely D. 1988. J. Arboric. 14(11):261-264). */
+  /**
+   * D13: wound width over branch diameter 1.04-1.06 (Neely D. 1988. J. Arboric. 14(11):261-264).
+   */
   @Test
   void aCollarCutIsHardlyWiderThanItsBranch() {
     TreeState state = TestTrees.plain();
@@ -144,8 +146,9 @@ class RemovalTest {
   void anEventTellsWhatWasDone() {
     YearContext context = TestTrees.context(TestTrees.plain(), "tilia-cordata", 1);
     VisitRow row = TestTrees.perform(context, TestTrees.COLLAR, RAISE).get(0);
-    assertThat(context.events.events()).containsExactly(
-        new TreeEvent.Pruned(1, "raise", row.foliageRemovedFraction(), row.largestCutM()));
+    assertThat(context.events.events())
+        .containsExactly(
+            new TreeEvent.Pruned(1, "raise", row.foliageRemovedFraction(), row.largestCutM()));
     assertThat(context.light.stale).isTrue();
   }
 

@@ -56,18 +56,22 @@ class ShorteningTest {
     Limbs limbs = state.limbs;
     double[] old = {limbs.leafAreaM2[30], limbs.leafAreaM2[31], limbs.leafAreaM2[32]};
     TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(NONE, 0.25, true));
-    // zones end at 0.45, 0.75 and 1: the outer zone is gone, what is left ends at 0.3375, 0.5625, 0.75
+    // zones end at 0.45, 0.75 and 1: the outer zone is gone, what is left ends at 0.3375, 0.5625,
+    // 0.75
     assertThat(limbs.leafAreaM2[30]).isCloseTo(0.75 * old[0], within(1e-12));
     assertThat(limbs.leafAreaM2[31]).isCloseTo(0.25 * old[0] + 0.375 * old[1], within(1e-12));
     assertThat(limbs.leafAreaM2[32]).isCloseTo(0.625 * old[1], within(1e-12));
     assertThat(limbs.budFullness[30]).isCloseTo(0.9, within(1e-12));
   }
 
-  /** L06: a lateral under a third of the part removed, and the cut counts as heading (trade pages). */
+  /**
+   * L06: a lateral under a third of the part removed, and the cut counts as heading (trade pages).
+   */
   @Test
   void tooDeepAReductionCountsAsHeading() {
     TreeState state = TestTrees.plain();
-    VisitRow row = TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(NONE, 0.8, true));
+    VisitRow row =
+        TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(NONE, 0.8, true));
     assertThat(state.limbs.tip[10]).isEqualTo(TipState.HEADED.code());
     assertThat(state.limbs.headingStimulus[10]).isEqualTo(1);
     assertThat(row.warnings()).anySatisfy(w -> assertThat(w).contains("count as heading"));
@@ -88,7 +92,8 @@ class ShorteningTest {
   void aLeaderReducedToAStrongLateralStillLeads() {
     TreeState state = TestTrees.plain();
     double height = state.heightM();
-    VisitRow row = TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(0.15, NONE, true));
+    VisitRow row =
+        TestTrees.perform(state, TestTrees.COLLAR, new Operation.Reduce(0.15, NONE, true));
     assertThat(state.heightM()).isLessThanOrEqualTo(0.85 * height + 1e-9);
     assertThat(state.trunk.leaderIntact).isTrue();
     assertThat(state.trunk.toppedAtM).isZero();

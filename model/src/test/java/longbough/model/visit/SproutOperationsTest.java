@@ -35,8 +35,10 @@ class SproutOperationsTest {
     assertThat(pegs.sprouts.count[LIMB]).isZero();
     ModelParameters all = TestTrees.parameters("tilia-cordata");
     double room = 1 - 30 / (all.pruning().bankCeiling() * all.species().budBankPerLimb());
-    assertThat(base.sprouts.budBank[LIMB]).isCloseTo(30 + 12 * all.pruning().bankGainBase() * room, within(1e-9));
-    assertThat(pegs.sprouts.budBank[LIMB]).isCloseTo(30 + 12 * all.pruning().bankGainPegs() * room, within(1e-9));
+    assertThat(base.sprouts.budBank[LIMB])
+        .isCloseTo(30 + 12 * all.pruning().bankGainBase() * room, within(1e-9));
+    assertThat(pegs.sprouts.budBank[LIMB])
+        .isCloseTo(30 + 12 * all.pruning().bankGainPegs() * room, within(1e-9));
     assertThat(pegs.sprouts.budBank[LIMB]).isGreaterThan(base.sprouts.budBank[LIMB] + 10);
     assertThat(base.limbs.headingStimulus[LIMB]).isZero();
     assertThat(pegs.limbs.headingStimulus[LIMB]).isPositive();
@@ -63,7 +65,9 @@ class SproutOperationsTest {
     TreeState state = sprouted();
     double leaf = state.sprouts.leafAreaM2[LIMB];
     double wood = state.sprouts.woodKgC[LIMB];
-    VisitRow row = TestTrees.perform(state, TestTrees.COLLAR, new Operation.StripSprouts(0.25, CutKind.REMOVAL));
+    VisitRow row =
+        TestTrees.perform(
+            state, TestTrees.COLLAR, new Operation.StripSprouts(0.25, CutKind.REMOVAL));
     assertThat(state.sprouts.count[LIMB]).isCloseTo(9, within(1e-12));
     assertThat(state.sprouts.leafAreaM2[LIMB]).isCloseTo(0.75 * leaf, within(1e-12));
     assertThat(state.sprouts.woodKgC[LIMB]).isCloseTo(0.75 * wood, within(1e-12));

@@ -66,7 +66,13 @@ final class TestTrees {
       if (kind == 0) {
         continue;
       }
-      limb(state, limb, height * (0.05 + 0.94 * r.nextDouble()), 2 * Math.PI * r.nextDouble(), dbh, r.nextDouble());
+      limb(
+          state,
+          limb,
+          height * (0.05 + 0.94 * r.nextDouble()),
+          2 * Math.PI * r.nextDouble(),
+          dbh,
+          r.nextDouble());
       if (kind == 1 || kind == 2) {
         state.limbs.clearFoliage(limb);
         state.limbs.status[limb] = (kind == 1 ? LimbStatus.DEAD : LimbStatus.STUB).code();
@@ -131,7 +137,8 @@ final class TestTrees {
     limbs.lengthM[limb] = 12 * dbhM * (0.2 + 0.8 * vigour);
     limbs.crownShareM[limb] = 0.3;
     limbs.birthYear[limb] = -20;
-    limbs.woodKgC[limb] = 30 * limbs.baseDiameterM[limb] * limbs.baseDiameterM[limb] * limbs.lengthM[limb];
+    limbs.woodKgC[limb] =
+        30 * limbs.baseDiameterM[limb] * limbs.baseDiameterM[limb] * limbs.lengthM[limb];
     state.sprouts.budBank[limb] = 30;
     for (int z = 0; z < Limbs.ZONES; z++) {
       int zone = limb * Limbs.ZONES + z;

@@ -25,7 +25,8 @@ class ThinTest {
     TreeState old = new TreeState();
     old.copyFrom(state);
     VisitRow row =
-        TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
+        TestTrees.perform(
+            state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
     assertThat(row.foliageRemovedFraction()).isCloseTo(0.2, within(1e-12));
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
       assertThat(zoneArea(state, zone)).isCloseTo(0.8 * zoneArea(old, zone), within(1e-12));
@@ -42,9 +43,11 @@ class ThinTest {
     double inner = zoneArea(state, Limbs.INNER);
     double outer = zoneArea(state, Limbs.OUTER);
     double inside = 1.0 / 6;
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(inside / 2, Where.INNER, CutKind.REMOVAL));
+    TestTrees.perform(
+        state, TestTrees.COLLAR, new Operation.Thin(inside / 2, Where.INNER, CutKind.REMOVAL));
     assertThat(zoneArea(state, Limbs.INNER)).isCloseTo(inner / 2, within(1e-9));
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(0.3, Where.INNER, CutKind.REMOVAL));
+    TestTrees.perform(
+        state, TestTrees.COLLAR, new Operation.Thin(0.3, Where.INNER, CutKind.REMOVAL));
     assertThat(zoneArea(state, Limbs.INNER)).isZero();
     assertThat(zoneArea(state, Limbs.MIDDLE)).isPositive();
     assertThat(zoneArea(state, Limbs.OUTER)).isEqualTo(outer);
@@ -54,7 +57,8 @@ class ThinTest {
   void thinningTheTipsSparesTheInside() {
     TreeState state = TestTrees.plain();
     double inner = zoneArea(state, Limbs.INNER);
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(0.3, Where.TIPS, CutKind.REMOVAL));
+    TestTrees.perform(
+        state, TestTrees.COLLAR, new Operation.Thin(0.3, Where.TIPS, CutKind.REMOVAL));
     assertThat(zoneArea(state, Limbs.INNER)).isEqualTo(inner);
     assertThat(zoneArea(state, Limbs.OUTER)).isPositive();
   }
@@ -63,18 +67,23 @@ class ThinTest {
   void headingTakesTheSameFoliageButWakesTheLimbAndKeepsMoreBuds() {
     TreeState removed = TestTrees.plain();
     TreeState headed = TestTrees.plain();
-    TestTrees.perform(removed, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
-    TestTrees.perform(headed, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.HEADING));
+    TestTrees.perform(
+        removed, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
+    TestTrees.perform(
+        headed, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.HEADING));
     assertThat(headed.leafAreaM2()).isEqualTo(removed.leafAreaM2());
-    assertThat(headed.limbs.headingStimulus[LIMB]).isGreaterThan(5 * removed.limbs.headingStimulus[LIMB]);
-    assertThat(headed.limbs.budFullness[LIMB * 3]).isGreaterThan(removed.limbs.budFullness[LIMB * 3]);
+    assertThat(headed.limbs.headingStimulus[LIMB])
+        .isGreaterThan(5 * removed.limbs.headingStimulus[LIMB]);
+    assertThat(headed.limbs.budFullness[LIMB * 3])
+        .isGreaterThan(removed.limbs.budFullness[LIMB * 3]);
     assertThat(headed.sprouts.budBank[LIMB]).isGreaterThan(removed.sprouts.budBank[LIMB]);
   }
 
   @Test
   void cutsCarryTheSectionThatThePipeModelGivesTheFoliage() {
     TreeState state = TestTrees.plain();
-    TestTrees.perform(state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
+    TestTrees.perform(
+        state, TestTrees.COLLAR, new Operation.Thin(0.2, Where.EVENLY, CutKind.REMOVAL));
     double base = state.limbs.baseDiameterM[LIMB];
     double cutSection = 0;
     int records = 0;

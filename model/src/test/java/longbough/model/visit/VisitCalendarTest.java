@@ -39,7 +39,8 @@ class VisitCalendarTest {
   }
 
   private static List<Integer> years(TreeState state, Timing timing, Season season) {
-    return years(state, new VisitCalendar(new Regime("r", "", List.of(visit(timing, season)))), season);
+    return years(
+        state, new VisitCalendar(new Regime("r", "", List.of(visit(timing, season)))), season);
   }
 
   @Test
@@ -49,7 +50,8 @@ class VisitCalendarTest {
 
   @Test
   void everyThirdYearUpToAndWithTheLast() {
-    assertThat(years(TestTrees.plain(), new Timing.Every(2, 3, 8), Season.SUMMER)).containsExactly(2, 5, 8);
+    assertThat(years(TestTrees.plain(), new Timing.Every(2, 3, 8), Season.SUMMER))
+        .containsExactly(2, 5, 8);
   }
 
   @Test
@@ -67,7 +69,8 @@ class VisitCalendarTest {
   @Test
   void aNewFutureForgetsTheOldOne() {
     Timing when = new Timing.When(TriggerMeasure.CROWN_BASE_M, false, 4, 1, LAST, 50);
-    VisitCalendar calendar = new VisitCalendar(new Regime("r", "", List.of(visit(when, Season.SPRING))));
+    VisitCalendar calendar =
+        new VisitCalendar(new Regime("r", "", List.of(visit(when, Season.SPRING))));
     assertThat(years(TestTrees.plain(), calendar, Season.SPRING)).containsExactly(1);
     calendar.reset();
     assertThat(years(TestTrees.plain(), calendar, Season.SPRING)).containsExactly(1);
@@ -92,8 +95,10 @@ class VisitCalendarTest {
         .isEqualTo(sprouts / state.leafAreaM2());
     state.limbs.clearFoliage(7);
     state.limbs.status[7] = LimbStatus.DEAD.code();
-    assertThat(TriggerReading.of(TriggerMeasure.DEADWOOD_KG, state, 0.5)).isEqualTo(2 * state.limbs.woodKgC[7]);
-    assertThat(TriggerReading.of(TriggerMeasure.RESERVE_FRACTION, state, 0.5)).isEqualTo(state.pools.reserveFraction());
+    assertThat(TriggerReading.of(TriggerMeasure.DEADWOOD_KG, state, 0.5))
+        .isEqualTo(2 * state.limbs.woodKgC[7]);
+    assertThat(TriggerReading.of(TriggerMeasure.RESERVE_FRACTION, state, 0.5))
+        .isEqualTo(state.pools.reserveFraction());
     assertThat(TriggerReading.of(TriggerMeasure.HEIGHT_M, state, 0.5)).isEqualTo(state.heightM());
     assertThat(TriggerReading.of(TriggerMeasure.CROWN_BASE_M, state, 0.5)).isEqualTo(3);
     int w = state.wounds.add();

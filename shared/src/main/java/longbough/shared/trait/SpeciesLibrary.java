@@ -80,10 +80,15 @@ public final class SpeciesLibrary {
         .orElseThrow();
   }
 
-  /** A name cut short is near the whole name: compares with as much of it, and of each of its words, as was typed. */
+  /**
+   * A name cut short is near the whole name: compares with as much of it, and of each of its words,
+   * as was typed.
+   */
   private static int beginning(String wanted, String name) {
     int least = Integer.MAX_VALUE;
-    for (int start = 0; start >= 0; start = name.indexOf(' ', start) < 0 ? -1 : name.indexOf(' ', start) + 1) {
+    for (int start = 0;
+        start >= 0;
+        start = name.indexOf(' ', start) < 0 ? -1 : name.indexOf(' ', start) + 1) {
       String part = name.substring(start, Math.min(name.length(), start + wanted.length()));
       least = Math.min(least, EditDistance.between(wanted, part) + 1);
     }

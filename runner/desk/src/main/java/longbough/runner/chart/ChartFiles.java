@@ -61,7 +61,8 @@ public final class ChartFiles {
     XChartPicture.paint(chart, canvas);
     Document document =
         Processors.get("svg")
-            .getDocument(canvas.getCommands(), new PageSize(0, 0, LineChart.WIDTH, LineChart.HEIGHT));
+            .getDocument(
+                canvas.getCommands(), new PageSize(0, 0, LineChart.WIDTH, LineChart.HEIGHT));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     document.writeTo(bytes);
     return described(bytes.toString(StandardCharsets.UTF_8), chart);

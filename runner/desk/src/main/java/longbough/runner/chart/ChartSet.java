@@ -36,7 +36,10 @@ public final class ChartSet {
         set.measure("sprouts", YearColumn.SPROUT_COUNT, "Sprouts", "number"),
         set.measure("open-wound", YearColumn.OPEN_WOUND_CM2, "Open wound", "cm²"),
         set.measure(
-            "decay", YearColumn.DECAY_AREA_FRACTION, "Decay where it has weakened the trunk most", "% of the section"),
+            "decay",
+            YearColumn.DECAY_AREA_FRACTION,
+            "Decay where it has weakened the trunk most",
+            "% of the section"),
         set.measure(
             "wall-ratio",
             YearColumn.WALL_RATIO,
@@ -49,17 +52,17 @@ public final class ChartSet {
   private LineChart measure(String file, YearColumn column, String title, String unit) {
     boolean percent = unit.startsWith("%");
     List<Line> lines =
-        lines(
-            result -> Bands.ofLiving(result, column, comparison.years()),
-            band -> band.median());
+        lines(result -> Bands.ofLiving(result, column, comparison.years()), band -> band.median());
     double highest = lines.stream().mapToDouble(Line::highest).max().orElse(1);
     boolean share = percent || column == YearColumn.WALL_RATIO;
     NiceScale scale = share ? NiceScale.share(highest) : NiceScale.upTo(highest);
-    List<String> reading = new ArrayList<>(List.of(reading() + "; living trees only (how many live: see Survival)"));
+    List<String> reading =
+        new ArrayList<>(List.of(reading() + "; living trees only (how many live: see Survival)"));
     if (NOTES.containsKey(column)) {
       reading.add(NOTES.get(column));
     }
-    return new LineChart(file, title, unit, List.copyOf(reading), percent, scale, lines, comparison.years());
+    return new LineChart(
+        file, title, unit, List.copyOf(reading), percent, scale, lines, comparison.years());
   }
 
   private LineChart survival() {
@@ -90,7 +93,8 @@ public final class ChartSet {
         "cost",
         "Cost up to each year",
         comparison.input().crew().currency(),
-        List.of(reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year"),
+        List.of(
+            reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year"),
         false,
         NiceScale.upTo(highest),
         lines,
@@ -98,9 +102,7 @@ public final class ChartSet {
   }
 
   private String reading() {
-    return "Line: median of "
-        + comparison.members()
-        + " futures; band: 90 % of them; mark: visit";
+    return "Line: median of " + comparison.members() + " futures; band: 90 % of them; mark: visit";
   }
 
   private List<Line> lines(Function<RegimeResult, Band> bands, Function<Band, double[]> middle) {

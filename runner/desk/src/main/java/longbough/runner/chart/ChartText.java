@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import longbough.runner.type.Lines;
 
-/** Text in charts: values as exact as an axis can show, and names cut to what fits beside a line. */
+/**
+ * Text in charts: values as exact as an axis can show, and names cut to what fits beside a line.
+ */
 final class ChartText {
   private static final double RESOLUTION = 100;
   static final double NAME_WIDTH = 180;

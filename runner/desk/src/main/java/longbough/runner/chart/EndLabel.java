@@ -30,8 +30,7 @@ record EndLabel(Line line, List<String> text, double wantedY, double y) {
     return spread(labels, top, bottom);
   }
 
-  private static List<EndLabel> labels(
-      LineChart chart, double top, double bottom, boolean brief) {
+  private static List<EndLabel> labels(LineChart chart, double top, double bottom, boolean brief) {
     List<EndLabel> labels = new ArrayList<>();
     for (Line line : chart.lines()) {
       double value = line.middle()[line.lastYear()];
@@ -70,8 +69,7 @@ record EndLabel(Line line, List<String> text, double wantedY, double y) {
     for (List<EndLabel> block : blocks) {
       double at = start(block, top, bottom);
       for (EndLabel label : block) {
-        placed.add(
-            new EndLabel(label.line, label.text, label.wantedY, at + label.height() / 2));
+        placed.add(new EndLabel(label.line, label.text, label.wantedY, at + label.height() / 2));
         at += label.height();
       }
     }

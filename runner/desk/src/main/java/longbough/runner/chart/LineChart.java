@@ -30,7 +30,6 @@ public record LineChart(
   /** Height in the report, where several stand on a page. */
   static final int REPORT_HEIGHT = 350;
 
-
   static final int READING_HEIGHT = 18;
   static final double EDGE_WIDTH = 0.7;
   static final double EDGE_OPACITY = 0.4;

@@ -33,7 +33,11 @@ final class Marks {
     }
     StringBuilder points = new StringBuilder("<polygon points=\"");
     for (int i = 0; i < corners.length; i += 2) {
-      points.append(number(x + corners[i])).append(',').append(number(y + corners[i + 1])).append(' ');
+      points
+          .append(number(x + corners[i]))
+          .append(',')
+          .append(number(y + corners[i + 1]))
+          .append(' ');
     }
     return points.append(look).toString();
   }

@@ -1,6 +1,8 @@
 package longbough.runner.chart;
 
-/** Text made safe inside a page: it can be neither an element nor an attribute, nor turn direction. */
+/**
+ * Text made safe inside a page: it can be neither an element nor an attribute, nor turn direction.
+ */
 public final class MarkupText {
 
   private MarkupText() {}

@@ -44,7 +44,9 @@ public record NiceScale(double high, double step) {
     return ticks;
   }
 
-  /** Ticks of a time axis: whole years, at most about eight, the first and the last year included. */
+  /**
+   * Ticks of a time axis: whole years, at most about eight, the first and the last year included.
+   */
   static List<Integer> years(int last) {
     int step = 1;
     int[] steps = {1, 2, 5, 10, 20, 25, 50};

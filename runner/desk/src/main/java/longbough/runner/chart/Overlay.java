@@ -80,7 +80,8 @@ final class Overlay {
   private static Shape shape(RegimeStyle.Mark mark, double x, double y) {
     double[] corners = Marks.corners(mark, MARK_RADIUS);
     if (corners.length == 0) {
-      return new Ellipse2D.Double(x - MARK_RADIUS, y - MARK_RADIUS, 2 * MARK_RADIUS, 2 * MARK_RADIUS);
+      return new Ellipse2D.Double(
+          x - MARK_RADIUS, y - MARK_RADIUS, 2 * MARK_RADIUS, 2 * MARK_RADIUS);
     }
     Path2D path = new Path2D.Double();
     path.moveTo(x + corners[0], y + corners[1]);

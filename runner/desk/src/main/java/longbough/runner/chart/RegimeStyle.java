@@ -26,7 +26,12 @@ public record RegimeStyle(String colour, List<Integer> dash, Mark mark) {
       List.of("#0b5fa5", "#c2500a", "#12806a", "#8a2f78", "#3d3d3d", "#8f7300");
   private static final List<List<Integer>> DASHES =
       List.of(
-          List.of(), List.of(10, 3), List.of(3, 3), List.of(10, 3, 3, 3), List.of(6, 6), List.of(14, 5));
+          List.of(),
+          List.of(10, 3),
+          List.of(3, 3),
+          List.of(10, 3, 3, 3),
+          List.of(6, 6),
+          List.of(14, 5));
 
   /** The style of the regime with that index. */
   public static RegimeStyle of(int regime) {

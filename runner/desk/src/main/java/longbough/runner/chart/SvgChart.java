@@ -30,7 +30,10 @@ public final class SvgChart {
     out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id).append("-desc\"");
     out.append(" font-family=\"'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif\"");
     out.append(" font-size=\"13\">\n");
-    out.append("<title id=\"").append(id).append("-title\">").append(MarkupText.of(chart.heading()));
+    out.append("<title id=\"")
+        .append(id)
+        .append("-title\">")
+        .append(MarkupText.of(chart.heading()));
     out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
     out.append(MarkupText.of(chart.description())).append("</desc>\n");
     text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
@@ -124,8 +127,7 @@ public final class SvgChart {
     Line line = label.line();
     double left = x(chart.years()) + 26;
     int last = line.lastYear();
-    stroke(
-        line.style().colour(), 0.8, x(last) + 3, y(line.middle()[last]), left - 5, label.y());
+    stroke(line.style().colour(), 0.8, x(last) + 3, y(line.middle()[last]), left - 5, label.y());
     double baseline = label.y() - label.text().size() * EndLabel.LINE_HEIGHT / 2 + 12;
     for (int i = 0; i < label.text().size(); i++) {
       String weight = i == label.text().size() - 1 ? "" : " font-weight=\"600\"";

@@ -30,7 +30,8 @@ final class XChartPicture {
     canvas.setColor(Color.WHITE);
     canvas.fillRect(0, 0, LineChart.WIDTH, LineChart.HEIGHT);
     Frame frame = frame(chart);
-    XYChart picture = new XYChart(frame.innerWidth(LineChart.WIDTH), frame.innerHeight(LineChart.HEIGHT));
+    XYChart picture =
+        new XYChart(frame.innerWidth(LineChart.WIDTH), frame.innerHeight(LineChart.HEIGHT));
     look(picture.getStyler(), chart);
     chart.scale().ticks().forEach(tick -> grid(picture, tick, chart.years()));
     int alpha = (int) Math.round(OPAQUE * chart.bandOpacity());

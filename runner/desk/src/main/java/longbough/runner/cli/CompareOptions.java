@@ -16,13 +16,22 @@ import picocli.CommandLine.Option;
 final class CompareOptions {
   private static final int MOST_THREADS = 1024;
 
-  @Option(names = "--years", paramLabel = "N", description = "Years to play, instead of the scenario's.")
+  @Option(
+      names = "--years",
+      paramLabel = "N",
+      description = "Years to play, instead of the scenario's.")
   private Integer years;
 
-  @Option(names = "--members", paramLabel = "N", description = "Futures for each regime, instead of the scenario's.")
+  @Option(
+      names = "--members",
+      paramLabel = "N",
+      description = "Futures for each regime, instead of the scenario's.")
   private Integer members;
 
-  @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of the scenario's.")
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of all chance, instead of the scenario's.")
   private Long seed;
 
   @Option(
@@ -40,7 +49,8 @@ final class CompareOptions {
   @Option(
       names = "--regimes",
       paramLabel = "NAME",
-      description = "Only these regimes (several: commas between, or the option again), in this order; the first is"
+      description =
+          "Only these regimes (several: commas between, or the option again), in this order; the first is"
               + " the reference.")
   private List<String> regimes;
 
@@ -112,7 +122,8 @@ final class CompareOptions {
 
   private static void check(List<Problem> problems, String key, Number value) {
     Range range = ScenarioReader.keys().row("scenario", key).range();
-    if (value != null && !(value.doubleValue() >= range.low() && value.doubleValue() <= range.high())) {
+    if (value != null
+        && !(value.doubleValue() >= range.low() && value.doubleValue() <= range.high())) {
       String allowed = "%d to %d".formatted((long) range.low(), (long) range.high());
       problems.add(problem("--" + key, value.toString(), allowed));
     }

@@ -31,7 +31,10 @@ final class CompareText {
     summary.comparison().regimes().forEach(result -> say(out, "* ", why(result)));
     limits(summary, out);
     out.println();
-    say(out, "", "A simulated probability is never a safety clearance; a qualified arborist inspects first."
+    say(
+        out,
+        "",
+        "A simulated probability is never a safety clearance; a qualified arborist inspects first."
             + " Power lines, permits and wildlife: see the cautions in the report.");
     say(out, "", "Report: " + report);
     out.flush();
@@ -47,7 +50,12 @@ final class CompareText {
     }
     if (!counts.isEmpty()) {
       out.println();
-      say(out, "", "Published limits passed: " + String.join(", ", counts) + "; the report says which and when.");
+      say(
+          out,
+          "",
+          "Published limits passed: "
+              + String.join(", ", counts)
+              + "; the report says which and when.");
     }
   }
 

@@ -6,13 +6,20 @@ import longbough.runner.compare.EnginePlayer;
 /** The one list of commands, in the order in which {@code --help} shows them. */
 final class Subcommands {
 
-  private static final List<Subcommand> ALL = List.of(
-      new Subcommand(
-          "compare",
-          "Plays every regime of a scenario through the same futures and writes a report.",
-          () -> new CompareCommand(new EnginePlayer())),
-      new Subcommand("check", "Reads scenario files and says what was understood, without running.", CheckCommand::new),
-      new Subcommand("species", "Lists the species library, or shows one species with its sources.", SpeciesCommand::new));
+  private static final List<Subcommand> ALL =
+      List.of(
+          new Subcommand(
+              "compare",
+              "Plays every regime of a scenario through the same futures and writes a report.",
+              () -> new CompareCommand(new EnginePlayer())),
+          new Subcommand(
+              "check",
+              "Reads scenario files and says what was understood, without running.",
+              CheckCommand::new),
+          new Subcommand(
+              "species",
+              "Lists the species library, or shows one species with its sources.",
+              SpeciesCommand::new));
 
   private Subcommands() {}
 

@@ -21,7 +21,9 @@ final class Terminal {
     }
     try {
       String target = STANDARD_ERROR.toRealPath().toString();
-      return target.startsWith("/dev/pts/") || target.startsWith("/dev/tty") || target.equals("/dev/console");
+      return target.startsWith("/dev/pts/")
+          || target.startsWith("/dev/tty")
+          || target.equals("/dev/console");
     } catch (IOException e) {
       return false;
     }

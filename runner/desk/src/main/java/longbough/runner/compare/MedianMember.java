@@ -5,10 +5,10 @@ import java.util.List;
 import longbough.model.history.History;
 
 /**
- * The future out of the middle: the one whose ranks lie nearest to the middle rank, taken over every
- * regime and over survival, leaf area, reserve and trunk strength. With r the rank of a member among
- * n (ties share their mean rank), it has the least sum of ((r + 0.5) / n - 0.5)^2; of equals the
- * first. A figure without meaning in a future (strength of a dead tree) ranks last.
+ * The future out of the middle: the one whose ranks lie nearest to the middle rank, taken over
+ * every regime and over survival, leaf area, reserve and trunk strength. With r the rank of a
+ * member among n (ties share their mean rank), it has the least sum of ((r + 0.5) / n - 0.5)^2; of
+ * equals the first. A figure without meaning in a future (strength of a dead tree) ranks last.
  */
 public final class MedianMember {
   private static final Metric[] MEASURES = {

@@ -7,7 +7,9 @@ import longbough.model.SimulationInput;
 import longbough.model.history.History;
 import longbough.model.pruning.Regime;
 
-/** What plays the tree forward; a seam, so that what is made of histories can be tried without it. */
+/**
+ * What plays the tree forward; a seam, so that what is made of histories can be tried without it.
+ */
 public interface Player {
 
   /**

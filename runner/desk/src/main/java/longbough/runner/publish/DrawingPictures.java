@@ -49,7 +49,8 @@ final class DrawingPictures {
     }
     String title = "The tree now, and in year " + last + " under each regime";
     if (comparison.regimes().size() > MOST_OUTCOMES) {
-      title = "The tree now, and in year " + last + " under the first " + MOST_OUTCOMES + " regimes";
+      title =
+          "The tree now, and in year " + last + " under the first " + MOST_OUTCOMES + " regimes";
     }
     SpeciesLook look = SpeciesLook.of(comparison.input().species());
     return Optional.of(picture(Drawings.writeOverview(folder, title, outcomes, look)));

@@ -27,7 +27,8 @@ public final class Publication {
 
   private Publication() {}
 
-  public static void write(Summary summary, String about, Provenance provenance, OutputFolder output)
+  public static void write(
+      Summary summary, String about, Provenance provenance, OutputFolder output)
       throws IOException {
     // Tables, charts and drawings need nothing of each other, so they are made side by side.
     CompletableFuture<Void> tables =
@@ -38,7 +39,8 @@ public final class Publication {
     Path drawingFolder = output.folder("drawings");
     Optional<Picture> overview = DrawingPictures.overview(summary.comparison(), drawingFolder);
     List<Picture> drawings = DrawingPictures.write(summary.comparison(), drawingFolder);
-    String report = Report.of(new ReportInput(summary, about, charts, overview, drawings, provenance));
+    String report =
+        Report.of(new ReportInput(summary, about, charts, overview, drawings, provenance));
     Files.writeString(output.folder().resolve(REPORT), report, StandardCharsets.UTF_8);
     finished(tables);
     finished(pictures);

@@ -58,6 +58,7 @@ final class AssumptionSection implements Section {
             page.element("dt", basis.label()).element("dd", Words.count(count, "number")));
     page.close();
     page.element(
-        "p", Words.count(sampled, "number") + " of them vary from future to future within their range.");
+        "p",
+        Words.count(sampled, "number") + " of them vary from future to future within their range.");
   }
 }

@@ -25,10 +25,14 @@ final class InspectionSection implements Section {
     page.open("section", "aria-labelledby", "inspect");
     page.element("h2", "What to inspect, and when", "id", "inspect");
     page.open("ul");
-    page.element("li", "Before the first visit: the whole tree from the ground and in the crown; correct"
-        + " the measurements in the scenario where they differ, and compare again.");
-    page.element("li", "Every year after leafing out: leaf size and density at the tips, deadwood over"
-        + " paths, new fruiting bodies, cracks, soil heave on the windward side.");
+    page.element(
+        "li",
+        "Before the first visit: the whole tree from the ground and in the crown; correct"
+            + " the measurements in the scenario where they differ, and compare again.");
+    page.element(
+        "li",
+        "Every year after leafing out: leaf size and density at the tips, deadwood over"
+            + " paths, new fruiting bodies, cracks, soil heave on the windward side.");
     page.close();
     page.open("div", "class", "regimes");
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
@@ -49,8 +53,11 @@ final class InspectionSection implements Section {
     band(page, result, years);
     for (TreeEvent event : result.medianFuture().events()) {
       if (event instanceof TreeEvent.LimbBroken broken && broken.sproutUnion()) {
-        page.element("li", "Unions of limbs grown from sprouts: one tears out in year "
-            + broken.year() + " of the median future.");
+        page.element(
+            "li",
+            "Unions of limbs grown from sprouts: one tears out in year "
+                + broken.year()
+                + " of the median future.");
         break;
       }
     }
@@ -69,8 +76,11 @@ final class InspectionSection implements Section {
     if (when.isEmpty()) {
       page.element("li", "No cut to follow up in the median future.");
     } else {
-      page.element("li", "Two growing seasons after each visit (year " + String.join(", ", when)
-          + "): woundwood all round the larger cuts, sprouts below them, stubs left behind.");
+      page.element(
+          "li",
+          "Two growing seasons after each visit (year "
+              + String.join(", ", when)
+              + "): woundwood all round the larger cuts, sprouts below them, stubs left behind.");
     }
   }
 
@@ -78,16 +88,26 @@ final class InspectionSection implements Section {
     Band strength = Bands.of(result, YearColumn.STRENGTH_LOSS_FRACTION, years);
     int weak = first(strength.high(), STRENGTH_MARK, true);
     if (weak >= 0) {
-      page.element("li", "From year " + weak + ": sound wood of the trunk where it is weakest (sounding,"
-          + " then measuring), since in one of twenty futures or more it has lost over "
-          + Figures.percent(STRENGTH_MARK) + " of its strength there.");
+      page.element(
+          "li",
+          "From year "
+              + weak
+              + ": sound wood of the trunk where it is weakest (sounding,"
+              + " then measuring), since in one of twenty futures or more it has lost over "
+              + Figures.percent(STRENGTH_MARK)
+              + " of its strength there.");
     }
     Band reserve = Bands.of(result, YearColumn.RESERVE_FRACTION, years);
     int low = first(reserve.low(), RESERVE_MARK, false);
     if (low >= 0) {
-      page.element("li", "From year " + low + ": crown density and dieback before any further cut, since in"
-          + " one of twenty futures or more the reserve is under "
-          + Figures.percent(RESERVE_MARK) + " of its ceiling or the tree is dead.");
+      page.element(
+          "li",
+          "From year "
+              + low
+              + ": crown density and dieback before any further cut, since in"
+              + " one of twenty futures or more the reserve is under "
+              + Figures.percent(RESERVE_MARK)
+              + " of its ceiling or the tree is dead.");
     }
   }
 

@@ -107,8 +107,6 @@ final class SummarySection implements Section {
   }
 
   private static String span(Metric metric, double low, double high) {
-    return Double.isNaN(low)
-        ? ""
-        : Figures.bare(metric, low) + " to " + Figures.bare(metric, high);
+    return Double.isNaN(low) ? "" : Figures.bare(metric, low) + " to " + Figures.bare(metric, high);
   }
 }

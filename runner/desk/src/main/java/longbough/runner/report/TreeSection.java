@@ -23,7 +23,10 @@ final class TreeSection implements Section {
   private static void tree(Page page, SimulationInput asked) {
     MeasuredTree tree = asked.tree();
     item(page, "Species", asked.species().commonName() + ", " + asked.species().scientificName());
-    item(page, "Decay resistance", Words.of(asked.species().compartmentClass()) + " compartmentalizer");
+    item(
+        page,
+        "Decay resistance",
+        Words.of(asked.species().compartmentClass()) + " compartmentalizer");
     item(page, "Trunk diameter at 1.3 m", Words.cm(tree.dbhM()));
     item(page, "Height", Words.metres(tree.heightM()));
     item(page, "Crown base", Words.metres(tree.crownBaseM()));

@@ -39,7 +39,8 @@ final class VerdictSection implements Section {
     page.open("figure", "role", "group", "aria-label", picture.title(), "class", "overview");
     page.markup(picture.element());
     page.element(
-        "figcaption", "One future of " + futures + ", out of the middle; the others differ, see the charts.");
+        "figcaption",
+        "One future of " + futures + ", out of the middle; the others differ, see the charts.");
     page.close();
   }
 }

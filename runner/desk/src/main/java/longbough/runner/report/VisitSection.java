@@ -48,7 +48,17 @@ final class VisitSection implements Section {
     RegimeResult result = input.comparison().regimes().get(regime);
     List<VisitRow> visits = result.medianFuture().visits();
     page.open("tbody").open("tr");
-    RegimeKey.heading(page, "th", result.name(), regime, "scope", "rowgroup", "colspan", COLUMNS, "class", "group");
+    RegimeKey.heading(
+        page,
+        "th",
+        result.name(),
+        regime,
+        "scope",
+        "rowgroup",
+        "colspan",
+        COLUMNS,
+        "class",
+        "group");
     page.close();
     if (visits.isEmpty()) {
       page.open("tr").element("td", "No visit.", "colspan", COLUMNS, "class", "word").close();

@@ -47,8 +47,12 @@ final class VisitWords {
     if (operation instanceof Operation.RemoveDeadwood dead) {
       return "remove deadwood" + over(dead.overDiameterM());
     } else if (operation instanceof Operation.Thin thin) {
-      return "thin " + Figures.percent(thin.share()) + " of the live foliage, " + where(thin.where())
-          + ", by " + cut(thin.cut());
+      return "thin "
+          + Figures.percent(thin.share())
+          + " of the live foliage, "
+          + where(thin.where())
+          + ", by "
+          + cut(thin.cut());
     } else if (operation instanceof Operation.Raise raise) {
       return "raise the crown "
           + (Double.isNaN(raise.toHeightM())
@@ -135,9 +139,11 @@ final class VisitWords {
   private static String measure(TriggerMeasure measure, double threshold, boolean above) {
     String side = above ? " is above " : " is below ";
     return switch (measure) {
-      case SPROUT_LEAF_SHARE -> "the sprouts' share of the leaf area" + side + Figures.percent(threshold);
+      case SPROUT_LEAF_SHARE ->
+          "the sprouts' share of the leaf area" + side + Figures.percent(threshold);
       case DEADWOOD_KG -> "the deadwood" + side + Figures.number(threshold) + "\u00a0kg";
-      case RESERVE_FRACTION -> "the reserve" + side + Figures.percent(threshold) + " of its ceiling";
+      case RESERVE_FRACTION ->
+          "the reserve" + side + Figures.percent(threshold) + " of its ceiling";
       case HEIGHT_M -> "the height" + side + Words.metres(threshold);
       case CROWN_BASE_M -> "the crown base" + side + Words.metres(threshold);
       case OPEN_WOUND_CM2 -> "the open wound" + side + Figures.number(threshold) + "\u00a0cm\u00b2";

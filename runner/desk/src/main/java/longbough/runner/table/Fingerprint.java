@@ -26,7 +26,10 @@ public final class Fingerprint {
     for (Sourced row : table.rows()) {
       text.append(row.name()).append('\t').append(NumberText.of(row.value())).append('\t');
       text.append(row.unit()).append('\t').append(NumberText.of(row.range().low())).append('\t');
-      text.append(NumberText.of(row.range().high())).append('\t').append(row.sampled()).append('\n');
+      text.append(NumberText.of(row.range().high()))
+          .append('\t')
+          .append(row.sampled())
+          .append('\n');
     }
     return of(text.toString().getBytes(StandardCharsets.UTF_8));
   }

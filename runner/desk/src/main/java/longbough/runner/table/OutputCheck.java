@@ -34,7 +34,10 @@ final class OutputCheck {
       throw refused(wanted, "nothing", "a folder to write to");
     }
     if (Path.of("").toAbsolutePath().startsWith(target)) {
-      throw refused(wanted, "the folder you are working in, which would be replaced", "another folder, e.g. one in it");
+      throw refused(
+          wanted,
+          "the folder you are working in, which would be replaced",
+          "another folder, e.g. one in it");
     }
     if (target.getFileName() == null) {
       throw refused(wanted, "the root of the file system", "a folder inside it");

@@ -9,9 +9,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 
 /**
- * The folder of one result. Everything is written beside its place and moved there when it is whole;
- * whatever ends the work before that, an interrupt included, leaves nothing behind and an earlier
- * result untouched.
+ * The folder of one result. Everything is written beside its place and moved there when it is
+ * whole; whatever ends the work before that, an interrupt included, leaves nothing behind and an
+ * earlier result untouched.
  */
 public final class OutputFolder implements AutoCloseable {
   private static final int REMOVAL_ATTEMPTS = 3;

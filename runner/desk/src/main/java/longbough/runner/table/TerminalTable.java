@@ -9,8 +9,8 @@ import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 
 /**
- * The summary as it stands on the terminal: one row a regime, means over the futures. The only class
- * that needs the table library, so that nothing else waits for it to load.
+ * The summary as it stands on the terminal: one row a regime, means over the futures. The only
+ * class that needs the table library, so that nothing else waits for it to load.
  */
 public final class TerminalTable {
 
@@ -59,14 +59,16 @@ public final class TerminalTable {
   }
 
   private static String cut(String name) {
-    return name.length() <= NAME_CHARS ? name : name.substring(0, name.offsetByCodePoints(0, name.codePointCount(0, NAME_CHARS - 1))) + "\u2026";
+    return name.length() <= NAME_CHARS
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, name.codePointCount(0, NAME_CHARS - 1)))
+            + "\u2026";
   }
 
   private static StringColumn column(Summary summary, Heading heading) {
     StringColumn column = StringColumn.create(heading.text());
     for (int regime = 0; regime < summary.comparison().regimes().size(); regime++) {
-      column.append(
-          Figures.bare(heading.metric(), summary.get(regime, heading.metric()).mean()));
+      column.append(Figures.bare(heading.metric(), summary.get(regime, heading.metric()).mean()));
     }
     return column;
   }

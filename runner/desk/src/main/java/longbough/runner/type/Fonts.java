@@ -28,7 +28,10 @@ public final class Fonts {
     return fit(SEMIBOLD, Font.BOLD, text, size);
   }
 
-  /** Width of a text in the stronger type; a letter that the type lacks counts as wide as it is high. */
+  /**
+   * Width of a text in the stronger type; a letter that the type lacks counts as wide as it is
+   * high.
+   */
   public static double width(String text, double size) {
     StringBuilder known = new StringBuilder();
     int unknown = 0;

@@ -25,7 +25,8 @@ public final class Lines {
         lines.add(rest);
         rest = "";
       } else if (lines.size() == most - 1) {
-        lines.add(rest.substring(0, fitting(rest, size, width - Fonts.width(DOTS, size))).strip() + DOTS);
+        lines.add(
+            rest.substring(0, fitting(rest, size, width - Fonts.width(DOTS, size))).strip() + DOTS);
       } else {
         int end = between(rest, fitting(rest, size, width));
         lines.add(rest.substring(0, end).strip());

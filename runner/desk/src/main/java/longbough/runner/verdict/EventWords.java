@@ -28,9 +28,17 @@ final class EventWords {
     } else if (event instanceof TreeEvent.Sprouted sprouted) {
       return Math.round(sprouted.count()) + " new sprouts";
     } else if (event instanceof TreeEvent.LimbDied limb) {
-      return "a limb died (" + cm(limb.diameterM()) + ", at " + Figures.number(limb.heightM()) + "\u00a0m)";
+      return "a limb died ("
+          + cm(limb.diameterM())
+          + ", at "
+          + Figures.number(limb.heightM())
+          + "\u00a0m)";
     } else if (event instanceof TreeEvent.WoundClosed wound) {
-      return "a wound closed (cut of " + cm(wound.cutDiameterM()) + ", after " + wound.ageYears() + " years)";
+      return "a wound closed (cut of "
+          + cm(wound.cutDiameterM())
+          + ", after "
+          + wound.ageYears()
+          + " years)";
     } else if (event instanceof TreeEvent.DecayReached decay) {
       return "decay cost the trunk "
           + Figures.percent(decay.strengthLoss())

@@ -56,8 +56,12 @@ public final class Verdict {
     int last = finding.against().size() - 1;
     if (finding.against().stream().allMatch(gap -> hardly(metric, gap))) {
       sentences.add(
-          metric.label() + ": hardly any difference between the regimes (mean "
-              + mean(finding.ranked().get(0), metric) + " under " + name(finding.ranked().get(0)) + ").");
+          metric.label()
+              + ": hardly any difference between the regimes (mean "
+              + mean(finding.ranked().get(0), metric)
+              + " under "
+              + name(finding.ranked().get(0))
+              + ").");
       return;
     }
     String best = name(finding.ranked().get(0)) + " " + praise;
@@ -97,8 +101,10 @@ public final class Verdict {
 
   /** Differences too small to matter, however surely they hold. */
   private static boolean hardly(Metric metric, PairedDifference difference) {
-    return difference.pairs() > 0 && Math.abs(difference.mean()) < metric.worthMentioning()
-        && Math.max(Math.abs(difference.low()), Math.abs(difference.high())) < 2 * metric.worthMentioning();
+    return difference.pairs() > 0
+        && Math.abs(difference.mean()) < metric.worthMentioning()
+        && Math.max(Math.abs(difference.low()), Math.abs(difference.high()))
+            < 2 * metric.worthMentioning();
   }
 
   private String count(PairedDifference difference) {

@@ -22,7 +22,9 @@ public final class Nearest {
     return of(text, known, 1).stream().findFirst().orElse("");
   }
 
-  /** Whether a known word is near enough to be worth offering: at most half of the letters differ. */
+  /**
+   * Whether a known word is near enough to be worth offering: at most half of the letters differ.
+   */
   public static boolean plausible(String text, String word) {
     return 2 * distance(text, word) <= Math.max(text.length(), word.length());
   }

@@ -71,12 +71,18 @@ class ChartTest {
   @Test
   void namesInAnyLettersStayOnThePicture() throws Exception {
     List<Regime> regimes = new ArrayList<>();
-    for (String name : List.of("W".repeat(60), "\u526a\u5b9a".repeat(30), "\ud83c\udf33".repeat(30), "\u0434\u0443\u0431 1")) {
+    for (String name :
+        List.of(
+            "W".repeat(60),
+            "\u526a\u5b9a".repeat(30),
+            "\ud83c\udf33".repeat(30),
+            "\u0434\u0443\u0431 1")) {
       regimes.add(new Regime(name, "", List.of()));
     }
     for (LineChart chart : ChartSet.of(InventedHistories.comparison(4, 6, regimes))) {
       for (EndLabel label : EndLabel.placed(chart, 66, 300)) {
-        assertThat(label.text()).allMatch(line -> Fonts.width(line, ChartText.NAME_SIZE) <= ChartText.NAME_WIDTH);
+        assertThat(label.text())
+            .allMatch(line -> Fonts.width(line, ChartText.NAME_SIZE) <= ChartText.NAME_WIDTH);
       }
       parsed(SvgChart.of(chart));
       assertThat(ChartFiles.png(chart)).isNotEmpty();

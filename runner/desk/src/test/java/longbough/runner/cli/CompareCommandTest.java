@@ -130,7 +130,9 @@ class CompareCommandTest {
             List.of("--regimes=", "regimes of the scenario"));
     for (List<String> mistake : mistakes) {
       err.getBuffer().setLength(0);
-      assertThat(compare(new Unplayed(), mistake.get(0))).as(mistake.get(0)).isEqualTo(ExitCode.BAD_INPUT);
+      assertThat(compare(new Unplayed(), mistake.get(0)))
+          .as(mistake.get(0))
+          .isEqualTo(ExitCode.BAD_INPUT);
       assertThat(err.toString()).contains(mistake.get(1), "mend:").doesNotContain("Exception");
       assertThat(err.toString().lines()).as(mistake.get(0)).hasSize(2);
     }
@@ -202,7 +204,8 @@ class CompareCommandTest {
   }
 
   private int compare(Player player, String... more) {
-    List<String> args = new ArrayList<>(List.of(scenario.toString(), "--out=" + place.resolve("result")));
+    List<String> args =
+        new ArrayList<>(List.of(scenario.toString(), "--out=" + place.resolve("result")));
     args.addAll(List.of(more));
     return run(player, out, err, args.toArray(new String[0]));
   }

@@ -15,9 +15,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The real engine behind the real command: the same seed writes the same bytes, whatever the threads. */
+/**
+ * The real engine behind the real command: the same seed writes the same bytes, whatever the
+ * threads.
+ */
 class DeterminismTest {
-  private static final List<String> TIDY = List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv");
+  private static final List<String> TIDY =
+      List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv");
 
   private static final String SCENARIO =
       """
@@ -61,7 +65,9 @@ class DeterminismTest {
   @Test
   void threadsAndRepetitionChangeNoByte() throws IOException {
     Map<String, String> one = run("one", "--threads=1");
-    assertThat(one.get("visits.csv")).as("there is something to compare").contains("top", "strip_sprouts");
+    assertThat(one.get("visits.csv"))
+        .as("there is something to compare")
+        .contains("top", "strip_sprouts");
     assertThat(run("two", "--threads=2")).isEqualTo(one);
     assertThat(run("again", "--threads=1")).isEqualTo(one);
   }
@@ -82,7 +88,8 @@ class DeterminismTest {
 
   private Map<String, String> run(String name, String... more) throws IOException {
     Path out = place.resolve(name);
-    List<String> args = new java.util.ArrayList<>(List.of("compare", scenario.toString(), "--out=" + out));
+    List<String> args =
+        new java.util.ArrayList<>(List.of("compare", scenario.toString(), "--out=" + out));
     args.addAll(List.of(more));
     String[] all = args.toArray(new String[0]);
     StringWriter err = new StringWriter();

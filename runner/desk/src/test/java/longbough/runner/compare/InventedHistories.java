@@ -86,7 +86,8 @@ public final class InventedHistories {
 
   public static List<Regime> regimes(int years) {
     return List.of(
-        regime("leave alone", "Nothing is done.", new Operation.RemoveDeadwood(Double.NaN), 0, years),
+        regime(
+            "leave alone", "Nothing is done.", new Operation.RemoveDeadwood(Double.NaN), 0, years),
         regime(
             "clean and thin lightly",
             "Deadwood out every five years, a tenth of the live foliage thinned evenly.",
@@ -160,7 +161,8 @@ public final class InventedHistories {
     List<Visit> visits =
         every == 0
             ? List.of()
-            : List.of(new Visit(new Timing.Every(1, every, years), Season.WINTER, List.of(work), MIX));
+            : List.of(
+                new Visit(new Timing.Every(1, every, years), Season.WINTER, List.of(work), MIX));
     return new Regime(name, text, visits);
   }
 

@@ -25,10 +25,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Ten street trees that somebody measured, written down as scenarios, read and played. Data: McPherson E.G., van Doorn
- * N.S., Peper P.J. 2016. Urban tree database. USDA Forest Service Research Data Archive, doi 10.2737/RDS-2016-0005; its
- * leaf areas are themselves estimates, and for one trunk diameter they spread from a quarter of their mean to four times
- * it (95 % band), so that a ratio of ours to theirs is refused only beyond a fifth and five.
+ * Ten street trees that somebody measured, written down as scenarios, read and played. Data:
+ * McPherson E.G., van Doorn N.S., Peper P.J. 2016. Urban tree database. USDA Forest Service
+ * Research Data Archive, doi 10.2737/RDS-2016-0005; its leaf areas are themselves estimates, and
+ * for one trunk diameter they spread from a quarter of their mean to four times it (95 % band), so
+ * that a ratio of ours to theirs is refused only beyond a fifth and five.
  */
 class PlayedMeasuredTreesTest {
   private static final String NAME = "urban-trees.csv";
@@ -48,10 +49,14 @@ class PlayedMeasuredTreesTest {
           new Wanted("Ulmus americana", "Minneapolis", 70, "continental_temperate"),
           new Wanted("Gleditsia triacanthos", "Boise", 15, "continental_temperate"));
 
-  /** A species, a city, the trunk diameter in cm that is looked for, and the nearest of our climates. */
+  /**
+   * A species, a city, the trunk diameter in cm that is looked for, and the nearest of our
+   * climates.
+   */
   private record Wanted(String species, String city, double dbhCm, String climate) {}
 
-  private record Tree(String species, String city, double dbhCm, double heightM, double spreadM, double leafM2) {}
+  private record Tree(
+      String species, String city, double dbhCm, double heightM, double spreadM, double leafM2) {}
 
   @TempDir Path folder;
 
@@ -65,7 +70,8 @@ class PlayedMeasuredTreesTest {
     int played = 0;
     for (Wanted wanted : WANTED) {
       Tree tree = nearest(data, wanted);
-      SimulationInput input = ScenarioResolver.resolve(ScenarioReader.read(written(tree, wanted.climate())));
+      SimulationInput input =
+          ScenarioResolver.resolve(ScenarioReader.read(written(tree, wanted.climate())));
       Simulation simulation = new Simulation(input);
       kept(tree, simulation.startingTree());
       List<History[]> histories = new EnginePlayer().playAll(input, 2, done -> {});
@@ -74,9 +80,17 @@ class PlayedMeasuredTreesTest {
       double ours = simulation.startLeafAreaM2();
       table.append(
           String.format(
-              Locale.ROOT, "%-24s %-18s %5.1f %5.1f %5.0f %5.0f %5.2f %5.2f %6.1f%n", tree.species(), tree.city(),
-              tree.dbhCm(), tree.heightM(), tree.leafM2(), ours, ours / tree.leafM2(),
-              mean(alone, YearColumn.ALIVE), mean(alone, YearColumn.DBH_CM)));
+              Locale.ROOT,
+              "%-24s %-18s %5.1f %5.1f %5.0f %5.0f %5.2f %5.2f %6.1f%n",
+              tree.species(),
+              tree.city(),
+              tree.dbhCm(),
+              tree.heightM(),
+              tree.leafM2(),
+              ours,
+              ours / tree.leafM2(),
+              mean(alone, YearColumn.ALIVE),
+              mean(alone, YearColumn.DBH_CM)));
       assertThat(ours / tree.leafM2()).as(table.toString()).isBetween(0.2, 5.0);
       assertThat(mean(alone, YearColumn.DBH_CM)).as(table.toString()).isGreaterThan(tree.dbhCm());
       played++;
@@ -109,14 +123,20 @@ class PlayedMeasuredTreesTest {
     for (History history : histories) {
       for (YearColumn column : YearColumn.values()) {
         for (int year = 0; year <= YEARS; year++) {
-          assertThat(history.value(column, year)).as(column + " in year " + year).isFinite().isNotNegative();
+          assertThat(history.value(column, year))
+              .as(column + " in year " + year)
+              .isFinite()
+              .isNotNegative();
         }
       }
     }
   }
 
   private static double mean(History[] histories, YearColumn column) {
-    return Arrays.stream(histories).mapToDouble(h -> h.value(column, YEARS)).average().orElseThrow();
+    return Arrays.stream(histories)
+        .mapToDouble(h -> h.value(column, YEARS))
+        .average()
+        .orElseThrow();
   }
 
   private Path written(Tree tree, String climate) throws IOException {
@@ -142,7 +162,8 @@ class PlayedMeasuredTreesTest {
                 operations:
                   - thin: {share: 0.2, where: evenly, by: removal}
         """
-            .formatted(tree.species(), tree.dbhCm(), tree.heightM(), tree.spreadM(), climate, YEARS);
+            .formatted(
+                tree.species(), tree.dbhCm(), tree.heightM(), tree.spreadM(), climate, YEARS);
     return Files.writeString(folder.resolve(tree.species().replace(' ', '-') + ".yaml"), text);
   }
 
@@ -151,7 +172,8 @@ class PlayedMeasuredTreesTest {
     Tree best = null;
     for (Tree tree : of(data, wanted)) {
       boolean nearer =
-          best == null || Math.abs(tree.dbhCm() - wanted.dbhCm()) < Math.abs(best.dbhCm() - wanted.dbhCm());
+          best == null
+              || Math.abs(tree.dbhCm() - wanted.dbhCm()) < Math.abs(best.dbhCm() - wanted.dbhCm());
       best = nearer ? tree : best;
     }
     assertThat(best).as(wanted.toString()).isNotNull();
@@ -162,14 +184,21 @@ class PlayedMeasuredTreesTest {
     List<Tree> trees = new ArrayList<>();
     try (CsvReader<NamedCsvRecord> rows = CsvReader.builder().ofNamedCsvRecord(data)) {
       for (NamedCsvRecord row : rows) {
-        boolean here = row.getField("species").equals(wanted.species()) && row.getField("city").startsWith(wanted.city());
+        boolean here =
+            row.getField("species").equals(wanted.species())
+                && row.getField("city").startsWith(wanted.city());
         boolean whole =
-            Stream.of("dbh_cm", "height_m", "crown_diameter_m", "leaf_area_m2").noneMatch(f -> row.getField(f).isBlank());
+            Stream.of("dbh_cm", "height_m", "crown_diameter_m", "leaf_area_m2")
+                .noneMatch(f -> row.getField(f).isBlank());
         if (here && whole) {
           trees.add(
               new Tree(
-                  wanted.species(), row.getField("city"), number(row, "dbh_cm"), number(row, "height_m"),
-                  number(row, "crown_diameter_m"), number(row, "leaf_area_m2")));
+                  wanted.species(),
+                  row.getField("city"),
+                  number(row, "dbh_cm"),
+                  number(row, "height_m"),
+                  number(row, "crown_diameter_m"),
+                  number(row, "leaf_area_m2")));
         }
       }
     }

@@ -25,7 +25,8 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 class ReportTest {
-  private static final String HOSTILE = "</title><script>alert(\"1\")</script><img src=x onerror='1'>";
+  private static final String HOSTILE =
+      "</title><script>alert(\"1\")</script><img src=x onerror='1'>";
 
   @Test
   void pageIsWellFormedAndSmallAndNeedsNothingFromElsewhere() throws Exception {
@@ -107,8 +108,7 @@ class ReportTest {
             in.seed(),
             new SimulationInput.Crew(1, "<b>", 0),
             List.of(HOSTILE));
-    String page =
-        page(new Comparison(hostile, plain.regimes(), 2, 0), List.of());
+    String page = page(new Comparison(hostile, plain.regimes(), 2, 0), List.of());
     assertThat(page).doesNotContain("<script", "<img", "<b>", "\u202e", "\u0000");
     Document document = parsed(page);
     assertThat(document.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo(HOSTILE);
@@ -134,7 +134,9 @@ class ReportTest {
     String heavy = "<svg>" + "x".repeat(DrawingSection.ROOM / 2) + "</svg>";
     List<Picture> pictures =
         List.of(
-            new Picture("a", heavy, "a"), new Picture("b", heavy, "b"), new Picture("c", "<svg/>", "c"));
+            new Picture("a", heavy, "a"),
+            new Picture("b", heavy, "b"),
+            new Picture("c", "<svg/>", "c"));
     String page = page(InventedHistories.comparison(5, 30), pictures);
     assertThat(page.getBytes(StandardCharsets.UTF_8).length).isLessThan(3_000_000);
     assertThat(page.contains("More drawings are in the folder")).isTrue();
@@ -148,11 +150,15 @@ class ReportTest {
 
   private static String page(Comparison comparison, List<Picture> drawings) {
     Provenance provenance =
-        new Provenance(
-            "0.1", "canal-lime.yaml", "aaaa", "bbbb", LimitWarnings.of(comparison));
+        new Provenance("0.1", "canal-lime.yaml", "aaaa", "bbbb", LimitWarnings.of(comparison));
     return Report.of(
         new ReportInput(
-            Summary.of(comparison), HOSTILE, ChartSet.of(comparison), Optional.empty(), drawings, provenance));
+            Summary.of(comparison),
+            HOSTILE,
+            ChartSet.of(comparison),
+            Optional.empty(),
+            drawings,
+            provenance));
   }
 
   private static boolean has(Document document, String id) {

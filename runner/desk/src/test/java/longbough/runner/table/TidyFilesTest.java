@@ -52,7 +52,8 @@ class TidyFilesTest {
     assertThat(lines("wounds.csv"))
         .contains("leave alone,0,0,0,4.1,12,flush,9,0.4,0.3,8,19")
         .contains("leave alone,0,1,1,5.7," + 0.07 * 100 + ",,,0.2,0.1,3,17");
-    assertThat(lines("visits.csv").get(1)).startsWith("clean and thin lightly,0,1,winter,thin,0.175,");
+    assertThat(lines("visits.csv").get(1))
+        .startsWith("clean and thin lightly,0,1,winter,thin,0.175,");
   }
 
   @Test

@@ -40,8 +40,7 @@ class VerdictTest {
   void equalRegimesAreNotToldApart() {
     Comparison same = InventedHistories.comparison(4, 3);
     Comparison twice =
-        new Comparison(
-            same.input(), List.of(same.regimes().get(0), same.regimes().get(0)), 0, 0);
+        new Comparison(same.input(), List.of(same.regimes().get(0), same.regimes().get(0)), 0, 0);
     assertThat(Verdict.of(Summary.of(twice)))
         .filteredOn(sentence -> sentence.startsWith("Leaf area"))
         .singleElement()
@@ -64,8 +63,7 @@ class VerdictTest {
     assertThat(links.stream().map(Chain.Link::text))
         .containsExactly(
             "year 2: topped (60\u00a0% of the foliage, largest cut 18\u00a0cm); 52 new sprouts",
-            "year 4: 2 limbs died",
-            "year 9: the tree died (starved)");
+            "year 4: 2 limbs died", "year 9: the tree died (starved)");
   }
 
   @Test
@@ -83,8 +81,7 @@ class VerdictTest {
     assertThat(Chain.telling(events, 3).stream().map(Chain.Link::text))
         .containsExactly(
             "year 1: topped (50\u00a0% of the foliage, largest cut 20\u00a0cm); 90 new sprouts",
-            "year 5: reserve low (20\u00a0% of its ceiling)",
-            "year 9: the tree died (drought)");
+            "year 5: reserve low (20\u00a0% of its ceiling)", "year 9: the tree died (drought)");
   }
 
   @Test
@@ -102,6 +99,7 @@ class VerdictTest {
   @Test
   void terminalTableHasARowForEachRegime() {
     Summary summary = Summary.of(InventedHistories.comparison(20, 5));
-    assertThat(TerminalTable.of(summary)).contains("leave alone", "top", "leaf m\u00b2", "cost EUR");
+    assertThat(TerminalTable.of(summary))
+        .contains("leave alone", "top", "leaf m\u00b2", "cost EUR");
   }
 }

@@ -20,7 +20,8 @@ public final class Label {
 
   /** A title, smaller where it is long, and at last cut: the scale stands to the right of it. */
   public static Shape title(double x, double y, String words) {
-    double size = Math.max(LEAST_TITLE, Math.min(TITLE, TITLE * TITLE_WIDTH / Fonts.width(words, TITLE)));
+    double size =
+        Math.max(LEAST_TITLE, Math.min(TITLE, TITLE * TITLE_WIDTH / Fonts.width(words, TITLE)));
     String fitting = String.join("", Lines.of(words, size, TITLE_WIDTH, 1));
     return new Shape.Text(x, y, fitting, size, true, Shape.Anchor.START, Palette.TEXT);
   }

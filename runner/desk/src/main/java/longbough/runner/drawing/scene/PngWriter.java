@@ -174,7 +174,10 @@ public final class PngWriter {
 
   private void words(Shape.Text text) {
     canvas.setColor(Color.decode(text.colour()));
-    Font font = text.bold() ? Fonts.semibold(text.words(), text.size()) : Fonts.regular(text.words(), text.size());
+    Font font =
+        text.bold()
+            ? Fonts.semibold(text.words(), text.size())
+            : Fonts.regular(text.words(), text.size());
     canvas.setFont(font);
     double width = canvas.getFontMetrics().getStringBounds(text.words(), canvas).getWidth();
     double share =
