@@ -8,7 +8,6 @@ import longbough.shared.trait.SpeciesTraits;
 public record SpeciesParameters(
     boolean evergreen,
     boolean conifer,
-    boolean ringPorous,
     CompartmentClass compartmentClass,
     double heightLnIntercept,
     double heightLnSlope,
@@ -56,7 +55,6 @@ public record SpeciesParameters(
     return new SpeciesParameters(
         traits.evergreen(),
         traits.conifer() && traits.leafType() != longbough.shared.trait.LeafType.BROADLEAF,
-        traits.woodAnatomy() == longbough.shared.trait.WoodAnatomy.RING_POROUS,
         traits.compartmentClass(),
         table.value("species.height_ln_intercept"),
         table.value("species.height_ln_slope"),

@@ -14,19 +14,20 @@ import longbough.model.state.TreeState;
  * Latent buds awaken in spring.
  *
  * <pre>
- * n = B r v min(1, gh h + gd g + gb E c),   g = x^2 / (x^2 + xh^2),   x = max(0, D - D0)
+ * n = B r v min(1, gh h + gd g + gb E c),   g = x^2 / (x^2 + xh^2),   x = max(0, w D - D0)
  * c = y^2 / (y^2 + yh^2),   y = 1 - b
  * v = R / (R + Rh)
  * </pre>
  *
  * n new sprouts of a cohort; B its bank of buds; r the species' readiness; h loss of apical control
  * of the limb (0..1; heading far more than removal); D share of live foliage cut in the last year,
- * D0 what is borne without an answer: a threshold, then steep; b bud fullness of the inner limb, E
- * light that reaches it: bare lit wood breaks out, which is what lion-tailing leaves behind; R
- * reserve over ceiling, carrying vigour v. The bank loses what awakens and fills up slowly; the
- * stimulus is spent. Trunk buds answer the dose only. Source: threshold between half and three
- * quarters clearing, Research Note NE-57; more with dose and in winter, DesRochers et al. 2015;
- * weak trees sprout less, Perrette et al. 2021 (signs); the form is an assumption.
+ * D0 what is borne without an answer: a threshold, then steep; w more than 1 by the share that was
+ * cut leafless; b bud fullness of the inner limb, E light that reaches it: bare lit wood breaks
+ * out, which is what lion-tailing leaves behind; R reserve over ceiling, carrying vigour v. The
+ * bank loses what awakens and fills up slowly; the stimulus is spent. Trunk buds answer the dose
+ * only. Source: threshold between half and three quarters clearing, Research Note NE-57; more with
+ * dose and in winter, DesRochers et al. 2015; weak trees sprout less, Perrette et al. 2021 (signs);
+ * the form is an assumption.
  */
 public final class SproutRelease implements Process {
 
@@ -64,7 +65,8 @@ public final class SproutRelease implements Process {
     TreeState state = context.state;
     ModelParameters parameters = context.parameters;
     SproutParameters p = parameters.sprout();
-    double excess = Math.max(0, state.pools.recentDose - p.doseTolerance());
+    double season = 1 + (p.winterGain() - 1) * state.pools.leaflessShare;
+    double excess = Math.max(0, state.pools.recentDose * season - p.doseTolerance());
     double dose = hill(excess, p.doseHalf());
     double reserve = state.pools.reserveFraction();
     double vigour = reserve / (reserve + p.vigourReserve());

@@ -32,6 +32,9 @@ public final class Pools {
   /** Share of live foliage cut off in the last twelve months, and not yet answered. */
   public double recentDose;
 
+  /** Share of {@link #recentDose} that was cut while the tree stood leafless, 0 to 1. */
+  public double leaflessShare;
+
   /** Leaf area lost lately over leaf area left: drives the temporary rise of assimilation. */
   public double compensation;
 
@@ -65,6 +68,7 @@ public final class Pools {
     growthBudgetKgC = other.growthBudgetKgC;
     System.arraycopy(other.leafAgeShare, 0, leafAgeShare, 0, MAX_LEAF_AGES);
     recentDose = other.recentDose;
+    leaflessShare = other.leaflessShare;
     compensation = other.compensation;
   }
 

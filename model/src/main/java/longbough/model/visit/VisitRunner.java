@@ -8,6 +8,7 @@ import longbough.model.history.VisitRow;
 import longbough.model.process.YearContext;
 import longbough.model.pruning.Operation;
 import longbough.model.pruning.Visit;
+import longbough.model.state.Pools;
 import longbough.model.state.TreeState;
 import longbough.model.surgery.OperationTally;
 import longbough.model.surgery.Surgery;
@@ -83,11 +84,20 @@ public final class VisitRunner {
         warnings);
   }
 
+  /** 1 where the tree stands leafless, 0 where it is in leaf. */
+  private static double leafless(YearContext context) {
+    boolean bare = context.leafOn[context.month - 1] == 0;
+    return bare && !context.parameters.species().evergreen() ? 1 : 0;
+  }
+
   private static void remember(YearContext context, double dose) {
     context.light.stale = true;
     if (dose > 0) {
-      double recent = context.state.pools.recentDose;
-      context.state.pools.recentDose = Math.min(1, 1 - (1 - recent) * (1 - dose));
+      Pools pools = context.state.pools;
+      double recent = pools.recentDose;
+      pools.leaflessShare =
+          (recent * pools.leaflessShare + dose * leafless(context)) / (recent + dose);
+      pools.recentDose = Math.min(1, 1 - (1 - recent) * (1 - dose));
     }
   }
 }

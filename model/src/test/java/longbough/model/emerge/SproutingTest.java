@@ -10,6 +10,9 @@ import longbough.model.pruning.CutKind;
 import longbough.model.pruning.Operation.StripSprouts;
 import longbough.model.pruning.Operation.Thin;
 import longbough.model.pruning.Operation.Top;
+import longbough.model.pruning.Season;
+import longbough.model.pruning.Timing;
+import longbough.model.pruning.Visit;
 import longbough.model.pruning.Where;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,6 +59,29 @@ class SproutingTest {
     assertThat(headed.mean(SPROUT_COUNT, 2))
         .as(species)
         .isGreaterThan(3 * removed.mean(SPROUT_COUNT, 2));
+  }
+
+  /**
+   * The same dose calls fewer sprouts in leaf than leafless: DesRochers A., Maurin V., Tarroux E.
+   * 2015. Ann. For. Sci. 72:425-434 and Perrette G., Delagrange S., Messier C. 2020. AUF 46:432-449
+   * (sign).
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"tilia-cordata", "platanus-x-acerifolia"})
+  void aCutInLeafCallsFewerSprouts(String species) {
+    Trials trials = trials(species, 3);
+    Outcome winter = trials.play(List.of(inSeason(Season.WINTER)));
+    Outcome summer = trials.play(List.of(inSeason(Season.SUMMER)));
+    assertThat(summer.mean(SPROUT_COUNT, 3)).as(species).isLessThan(winter.mean(SPROUT_COUNT, 3));
+    assertThat(summer.mean(SPROUT_COUNT, 2)).as(species).isLessThan(winter.mean(SPROUT_COUNT, 1));
+  }
+
+  private static Visit inSeason(Season season) {
+    return new Visit(
+        new Timing.Once(1),
+        season,
+        List.of(thin(0.5, Where.EVENLY, CutKind.REMOVAL)),
+        Trials.COLLAR);
   }
 
   /**
