@@ -19,7 +19,11 @@ final class Subcommands {
           new Subcommand(
               "species",
               "Lists the species library, or shows one species with its sources.",
-              SpeciesCommand::new));
+              SpeciesCommand::new),
+          new Subcommand(
+              "validate",
+              "Plays the published checks and shows where the model meets them and where not.",
+              ValidateCommand::new));
 
   private Subcommands() {}
 

@@ -1,0 +1,177 @@
+package longbough.runner.validate.lab;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import longbough.model.Detail;
+import longbough.model.Simulation;
+import longbough.model.SimulationInput;
+import longbough.model.SimulationInput.Crew;
+import longbough.model.geometry.Allometry;
+import longbough.model.history.History;
+import longbough.model.parameter.Climate;
+import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.Site;
+import longbough.model.parameter.SpeciesParameters;
+import longbough.model.pruning.CutMix;
+import longbough.model.pruning.Operation;
+import longbough.model.pruning.Regime;
+import longbough.model.pruning.Season;
+import longbough.model.pruning.Timing;
+import longbough.model.pruning.Visit;
+import longbough.model.tree.MeasuredTree;
+import longbough.runner.scenario.ClimateLibrary;
+import longbough.shared.quantity.Range;
+import longbough.shared.source.ParameterLibrary;
+import longbough.shared.source.ParameterTable;
+import longbough.shared.source.Sourced;
+import longbough.shared.trait.SpeciesLibrary;
+
+/**
+ * Plays an open-grown tree in good condition, of the mean size of its species at a trunk diameter,
+ * over futures that are the same for every regime.
+ */
+public final class Lab {
+  public static final CutMix COLLAR = new CutMix(1, 0, 0);
+  public static final CutMix FLUSH = new CutMix(0, 1, 0);
+  public static final CutMix STUB = new CutMix(0, 0, 1);
+
+  public static final Climate MARITIME = ClimateLibrary.get("maritime_temperate");
+  public static final Climate CONTINENTAL = ClimateLibrary.get("continental_temperate");
+
+  private static final Site OPEN = new Site(1, 200, 0.7, 1);
+  private static final double GOOD = 0.85;
+  private static final long SEED = 20260101;
+
+  private final String species;
+  private final double dbhM;
+  private final Climate climate;
+  private final int years;
+  private final int members;
+  private final ParameterTable parameters;
+
+  private Lab(
+      String species,
+      double dbhM,
+      Climate climate,
+      int years,
+      int members,
+      ParameterTable parameters) {
+    this.species = species;
+    this.dbhM = dbhM;
+    this.climate = climate;
+    this.years = years;
+    this.members = members;
+    this.parameters = parameters;
+  }
+
+  public static Lab of(String species, double dbhM, Climate climate, int years, int members) {
+    return new Lab(
+        species,
+        dbhM,
+        climate,
+        years,
+        members,
+        ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()));
+  }
+
+  /** The same trees with one parameter set, if need be outside its plausible range. */
+  public Lab with(String name, double value) {
+    Sourced row = parameters.get(name);
+    Range wide = new Range(Math.min(value, row.range().low()), Math.max(value, row.range().high()));
+    Sourced set =
+        new Sourced(
+            name,
+            value,
+            row.unit(),
+            wide,
+            false,
+            row.basis(),
+            row.citation(),
+            "set for an experiment");
+    return new Lab(
+        species, dbhM, climate, years, members, parameters.with(ParameterTable.of(List.of(set))));
+  }
+
+  public Lab in(Climate other) {
+    return new Lab(species, dbhM, other, years, members, parameters);
+  }
+
+  public ModelParameters meanParameters() {
+    return ModelParameters.of(SpeciesLibrary.load().get(species), parameters);
+  }
+
+  public double dbhM() {
+    return dbhM;
+  }
+
+  public String species() {
+    return species;
+  }
+
+  /** The tree left alone. */
+  public Played alone(Integer... snapshots) {
+    return play(List.of(), snapshots);
+  }
+
+  public Played play(Visit visit, Integer... snapshots) {
+    return play(List.of(visit), snapshots);
+  }
+
+  /** All futures under some visits; the state is kept at the end of the years named. */
+  public Played play(List<Visit> visits, Integer... snapshots) {
+    Regime regime = new Regime("experiment", "", visits);
+    SimulationInput input =
+        new SimulationInput(
+            "experiment",
+            SpeciesLibrary.load().get(species),
+            parameters,
+            openGrown(meanParameters().species(), dbhM),
+            OPEN,
+            climate,
+            List.of(regime),
+            years,
+            members,
+            SEED,
+            new Crew(80, "EUR", 0.03),
+            List.of());
+    Simulation simulation = new Simulation(input);
+    Detail detail = new Detail(true, Set.copyOf(new LinkedHashSet<>(List.of(snapshots))));
+    List<History> histories = new ArrayList<>();
+    for (int member = 0; member < members; member++) {
+      histories.add(simulation.run(regime, member, detail));
+    }
+    return new Played(histories);
+  }
+
+  public static Visit once(int year, Operation... operations) {
+    return once(year, Season.WINTER, COLLAR, operations);
+  }
+
+  public static Visit once(int year, Season season, CutMix cuts, Operation... operations) {
+    return new Visit(new Timing.Once(year), season, List.of(operations), cuts);
+  }
+
+  public static Visit every(int first, int interval, int until, Operation... operations) {
+    return new Visit(
+        new Timing.Every(first, interval, until), Season.WINTER, List.of(operations), COLLAR);
+  }
+
+  /** A tree of the mean size of its species at a trunk diameter. */
+  private static MeasuredTree openGrown(SpeciesParameters s, double dbhM) {
+    double height = Allometry.heightM(s, dbhM);
+    double spread = Allometry.crownDiameterM(s, dbhM);
+    double base = height * (1 - s.crownRatioOpen());
+    return new MeasuredTree(
+        dbhM,
+        height,
+        base,
+        new double[] {spread, spread, spread, spread},
+        GOOD,
+        List.of(),
+        List.of(),
+        0,
+        List.of());
+  }
+}
