@@ -50,6 +50,8 @@ public final class Lab {
   private final int years;
   private final int members;
   private final ParameterTable parameters;
+  private final Site site;
+  private final double condition;
 
   private Lab(
       String species,
@@ -57,13 +59,17 @@ public final class Lab {
       Climate climate,
       int years,
       int members,
-      ParameterTable parameters) {
+      ParameterTable parameters,
+      Site site,
+      double condition) {
     this.species = species;
     this.dbhM = dbhM;
     this.climate = climate;
     this.years = years;
     this.members = members;
     this.parameters = parameters;
+    this.site = site;
+    this.condition = condition;
   }
 
   public static Lab of(String species, double dbhM, Climate climate, int years, int members) {
@@ -73,7 +79,9 @@ public final class Lab {
         climate,
         years,
         members,
-        ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()));
+        ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()),
+        OPEN,
+        GOOD);
   }
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
@@ -90,12 +98,23 @@ public final class Lab {
             row.basis(),
             row.citation(),
             "set for an experiment");
-    return new Lab(
-        species, dbhM, climate, years, members, parameters.with(ParameterTable.of(List.of(set))));
+    ParameterTable changed = parameters.with(ParameterTable.of(List.of(set)));
+    return new Lab(species, dbhM, climate, years, members, changed, site, condition);
   }
 
   public Lab in(Climate other) {
-    return new Lab(species, dbhM, other, years, members, parameters);
+    return new Lab(species, dbhM, other, years, members, parameters, site, condition);
+  }
+
+  /** The same trees closed in at the sides: 1 open sky, 0 walled in. */
+  public Lab crowded(double openness) {
+    Site other = new Site(openness, OPEN.soilWaterCapacityMm(), OPEN.windExposure(), 1);
+    return new Lab(species, dbhM, climate, years, members, parameters, other, condition);
+  }
+
+  /** The same trees in another condition, 0 dying to 1 excellent. */
+  public Lab inCondition(double other) {
+    return new Lab(species, dbhM, climate, years, members, parameters, site, other);
   }
 
   public ModelParameters meanParameters() {
@@ -127,8 +146,8 @@ public final class Lab {
             "experiment",
             SpeciesLibrary.load().get(species),
             parameters,
-            openGrown(meanParameters().species(), dbhM),
-            OPEN,
+            openGrown(meanParameters().species()),
+            site,
             climate,
             List.of(regime),
             years,
@@ -159,7 +178,7 @@ public final class Lab {
   }
 
   /** A tree of the mean size of its species at a trunk diameter. */
-  private static MeasuredTree openGrown(SpeciesParameters s, double dbhM) {
+  private MeasuredTree openGrown(SpeciesParameters s) {
     double height = Allometry.heightM(s, dbhM);
     double spread = Allometry.crownDiameterM(s, dbhM);
     double base = height * (1 - s.crownRatioOpen());
@@ -168,7 +187,7 @@ public final class Lab {
         height,
         base,
         new double[] {spread, spread, spread, spread},
-        GOOD,
+        condition,
         List.of(),
         List.of(),
         0,
