@@ -6,7 +6,7 @@ import java.util.Set;
 import longbough.runner.chart.MarkupText;
 
 /** A page being written: every element opened is closed, every text is escaped. */
-final class Page {
+public final class Page {
   /** Elements within a line: white space after them would show. */
   private static final Set<String> INLINE = Set.of("span", "i", "em", "strong", "small", "code");
 
@@ -14,38 +14,38 @@ final class Page {
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Opens an element; attributes are name, value, name, value. */
-  Page open(String element, String... attributes) {
+  public Page open(String element, String... attributes) {
     tag(element, attributes);
     out.append('>');
     open.push(element);
     return this;
   }
 
-  Page close() {
+  public Page close() {
     String element = open.pop();
     out.append("</").append(element).append(INLINE.contains(element) ? ">" : ">\n");
     return this;
   }
 
   /** An element that holds nothing. */
-  Page empty(String element, String... attributes) {
+  public Page empty(String element, String... attributes) {
     tag(element, attributes);
     out.append("/>\n");
     return this;
   }
 
   /** An element that holds a text. */
-  Page element(String element, String text, String... attributes) {
+  public Page element(String element, String text, String... attributes) {
     return open(element, attributes).text(text).close();
   }
 
-  Page text(String text) {
+  public Page text(String text) {
     out.append(MarkupText.of(text));
     return this;
   }
 
   /** Markup of our own making. */
-  Page markup(String markup) {
+  public Page markup(String markup) {
     out.append(markup);
     return this;
   }

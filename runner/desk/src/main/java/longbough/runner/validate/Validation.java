@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import longbough.runner.validate.experiment.Check;
 import longbough.runner.validate.experiment.Experiment;
 import longbough.runner.validate.experiment.Finding;
@@ -23,14 +24,23 @@ public final class Validation {
    * @param only ids to try; all where empty
    */
   public static List<ValidationRow> run(Set<String> only) {
+    return run(only, done -> {});
+  }
+
+  /**
+   * The same, telling how many experiments are done.
+   *
+   * @param progress told after each of {@link #experiments}
+   */
+  public static List<ValidationRow> run(Set<String> only, IntConsumer progress) {
     Map<String, Check> checks = CheckLibrary.load();
     Map<String, Finding> found = new HashMap<>();
-    for (Experiment experiment : Experiments.all()) {
-      if (only.isEmpty() || experiment.checks().stream().anyMatch(only::contains)) {
-        for (Finding finding : experiment.run(checks)) {
-          found.put(finding.check(), finding);
-        }
+    int done = 0;
+    for (Experiment experiment : asked(only)) {
+      for (Finding finding : experiment.run(checks)) {
+        found.put(finding.check(), finding);
       }
+      progress.accept(++done);
     }
     Map<String, String> why = knownMisses();
     List<ValidationRow> rows = new ArrayList<>();
@@ -42,6 +52,17 @@ public final class Validation {
       }
     }
     return rows;
+  }
+
+  /** How many experiments answer these checks. */
+  public static int experiments(Set<String> only) {
+    return asked(only).size();
+  }
+
+  private static List<Experiment> asked(Set<String> only) {
+    return Experiments.all().stream()
+        .filter(e -> only.isEmpty() || e.checks().stream().anyMatch(only::contains))
+        .toList();
   }
 
   private static Standing standing(Finding finding) {

@@ -4,59 +4,54 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The validation table as lines for a terminal. */
+/** The validation table as lines for a terminal: how it stands first, then process by process. */
 public final class ValidationTable {
   private static final int WIDTH = 100;
+  private static final String INDENT = "  ";
+  private static final String TEXT = "                  ";
 
   private ValidationTable() {}
 
   public static List<String> lines(List<ValidationRow> rows) {
-    List<String> lines = new ArrayList<>();
-    for (ValidationRow row : rows) {
-      if (row.standing() != Standing.NOT_TRIED) {
-        row(lines, row);
-      }
-    }
-    lines.add("");
-    lines.add(count(rows));
+    List<String> lines = new ArrayList<>(wrapped(Tally.of(rows).sentence(), ""));
+    List<ValidationRow> tried =
+        rows.stream().filter(r -> r.standing() != Standing.NOT_TRIED).toList();
+    Tally.byProcess(tried).forEach((process, group) -> group(lines, process, group));
     List<String> open =
         rows.stream()
             .filter(r -> r.standing() == Standing.NOT_TRIED)
             .map(r -> r.check().id())
             .toList();
     if (!open.isEmpty()) {
+      lines.add("");
       lines.addAll(wrapped("Not tried yet: " + String.join(", ", open) + ".", ""));
     }
     return lines;
   }
 
+  private static void group(List<String> lines, String process, List<ValidationRow> group) {
+    Tally tally = Tally.of(group);
+    String count = tally.count(Standing.PASS) + " of " + tally.all() + " pass";
+    lines.add("");
+    lines.add(process.toUpperCase(Locale.ROOT) + ", " + count);
+    group.forEach(row -> row(lines, row));
+  }
+
   private static void row(List<String> lines, ValidationRow row) {
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "%-5s %-9s got %s; expected %s",
-            row.check().id(),
-            row.standing().label(),
-            row.finding().got(),
-            row.finding().expected()));
-    lines.addAll(wrapped(what(row), "      "));
-    lines.addAll(wrapped(row.check().source() + " (" + row.check().basis() + ")", "      "));
+    String head = String.format(Locale.ROOT, "%-6s%-10s", row.check().id(), row.standing().label());
+    List<String> what = wrapped(what(row), TEXT);
+    lines.add(INDENT + head + what.get(0).strip());
+    lines.addAll(what.subList(1, what.size()));
+    lines.addAll(
+        wrapped("got " + row.finding().got() + "; expected " + row.finding().expected(), TEXT));
+    lines.addAll(wrapped(row.check().source() + " (" + row.check().basis() + ")", TEXT));
     if (row.standing() != Standing.PASS && !row.why().isEmpty()) {
-      lines.addAll(wrapped("Why: " + row.why(), "      "));
+      lines.addAll(wrapped("Why: " + row.why(), TEXT));
     }
   }
 
   private static String what(ValidationRow row) {
     return row.check().subject() + ": " + row.check().treatment() + "; " + row.check().quantity();
-  }
-
-  private static String count(List<ValidationRow> rows) {
-    StringBuilder text = new StringBuilder();
-    for (Standing standing : Standing.values()) {
-      long n = rows.stream().filter(r -> r.standing() == standing).count();
-      text.append(text.isEmpty() ? "" : ", ").append(n).append(' ').append(standing.label());
-    }
-    return text.append(", of ").append(rows.size()).append(" published checks.").toString();
   }
 
   private static List<String> wrapped(String text, String indent) {

@@ -1,0 +1,170 @@
+package longbough.runner.validate.page;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
+import longbough.runner.report.Page;
+import longbough.runner.validate.ValidationRow;
+import longbough.runner.validate.experiment.Check;
+
+/**
+ * What the model gave, as a mark on the band around the published figure. Only where both are one
+ * number in one unit; an end that is not given lets the band run off the edge.
+ */
+record BandPicture(ValidationRow row, double got, double published) {
+  private static final double WIDTH = 190;
+  private static final double HEIGHT = 40;
+  private static final double EDGE = 12;
+  private static final double BAR_TOP = 7;
+  private static final double BAR = 13;
+  private static final double LABEL = 35;
+
+  /** Share of the span left free on either side. */
+  private static final double MARGIN = 0.2;
+
+  private static final Pattern ONE_NUMBER = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)\\s*(.*)");
+
+  static Optional<BandPicture> of(ValidationRow row) {
+    Check check = row.check();
+    double got = row.finding() == null ? Double.NaN : number(row.finding().got(), check.unit());
+    if (Double.isNaN(got) || (Double.isNaN(check.low()) && Double.isNaN(check.high()))) {
+      return Optional.empty();
+    }
+    return Optional.of(new BandPicture(row, got, number(check.published(), check.unit())));
+  }
+
+  /** The number of a text that holds one number, alone or in the unit asked for; else NaN. */
+  static double number(String text, String unit) {
+    Matcher matcher = ONE_NUMBER.matcher(text.strip());
+    if (!matcher.matches()) {
+      return Double.NaN;
+    }
+    String rest = matcher.group(2);
+    return rest.isEmpty() || rest.equals(unit) ? Double.parseDouble(matcher.group(1)) : Double.NaN;
+  }
+
+  /** An end of the band as the check file has it. */
+  static String text(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+
+  void write(Page page) {
+    page.open(
+        "svg",
+        "class",
+        "band",
+        "viewBox",
+        "0 0 " + StandingMark.number(WIDTH) + " " + StandingMark.number(HEIGHT),
+        "role",
+        "img",
+        "aria-label",
+        words());
+    page.element("title", words());
+    bar(page);
+    if (!Double.isNaN(published)) {
+      upright(page, x(published), BAR_TOP - 3, BAR_TOP + BAR + 3, "#1d2321", "1.5");
+    }
+    StandingMark.of(row.standing()).draw(page, x(got), BAR_TOP + BAR / 2);
+    page.close();
+  }
+
+  private void bar(Page page) {
+    double low = row.check().low();
+    double high = row.check().high();
+    double left = Double.isNaN(low) ? 0 : x(low);
+    double right = Double.isNaN(high) ? WIDTH : x(high);
+    String middle = StandingMark.number(BAR_TOP + BAR / 2);
+    page.empty(
+        "line",
+        "x1",
+        "0",
+        "x2",
+        StandingMark.number(WIDTH),
+        "y1",
+        middle,
+        "y2",
+        middle,
+        "stroke",
+        "#9aa5a0",
+        "stroke-width",
+        "1");
+    page.empty(
+        "rect",
+        "x",
+        StandingMark.number(left),
+        "y",
+        StandingMark.number(BAR_TOP),
+        "width",
+        StandingMark.number(Math.max(1, right - left)),
+        "height",
+        StandingMark.number(BAR),
+        "fill",
+        "#cfe0d5");
+    boolean apart = right - left > WIDTH / 4 || Double.isNaN(low) || Double.isNaN(high);
+    end(page, low, left, apart ? "middle" : "end");
+    end(page, high, right, apart ? "middle" : "start");
+  }
+
+  private void end(Page page, double value, double x, String anchor) {
+    if (Double.isNaN(value)) {
+      return;
+    }
+    upright(page, x, BAR_TOP, BAR_TOP + BAR, "#2f5d3f", "1.5");
+    page.element(
+        "text",
+        text(value),
+        "x",
+        StandingMark.number(x),
+        "y",
+        StandingMark.number(LABEL),
+        "text-anchor",
+        anchor);
+  }
+
+  private static void upright(
+      Page page, double x, double top, double bottom, String colour, String width) {
+    String at = StandingMark.number(x);
+    page.empty(
+        "line",
+        "x1",
+        at,
+        "x2",
+        at,
+        "y1",
+        StandingMark.number(top),
+        "y2",
+        StandingMark.number(bottom),
+        "stroke",
+        colour,
+        "stroke-width",
+        width);
+  }
+
+  private double x(double value) {
+    double least = numbers().min().orElseThrow();
+    double most = numbers().max().orElseThrow();
+    double span = Math.max(most - least, 1e-9 * Math.max(1, Math.abs(most)));
+    double share = (value - least) / span;
+    double inner = WIDTH - 2 * EDGE;
+    return EDGE + inner * (MARGIN + share) / (1 + 2 * MARGIN);
+  }
+
+  private DoubleStream numbers() {
+    return DoubleStream.of(row.check().low(), row.check().high(), got, published)
+        .filter(number -> !Double.isNaN(number));
+  }
+
+  private String words() {
+    Check check = row.check();
+    String band =
+        Double.isNaN(check.low())
+            ? "at most " + text(check.high())
+            : Double.isNaN(check.high())
+                ? "at least " + text(check.low())
+                : text(check.low()) + " to " + text(check.high());
+    String where = check.holds(got) ? "in" : "outside";
+    return "Got " + row.finding().got() + ", " + where + " the band " + band + ".";
+  }
+}

@@ -1,0 +1,121 @@
+package longbough.runner.validate.page;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import longbough.runner.report.Page;
+import longbough.runner.validate.Standing;
+import longbough.runner.validate.Tally;
+import longbough.runner.validate.ValidationRow;
+import longbough.runner.validate.experiment.Check;
+
+/** The checks of one process as a table. */
+final class CheckTable {
+  private static final List<String> HEADINGS =
+      List.of(
+          "Check",
+          "Tree, treatment, quantity",
+          "Published",
+          "Band",
+          "Got",
+          "Standing",
+          "Direction that must hold",
+          "Source");
+
+  private CheckTable() {}
+
+  static void write(Page page, String process, List<ValidationRow> rows) {
+    String title = process.isEmpty() ? "Others" : capital(process);
+    String id = "process-" + process.replaceAll("[^a-z0-9]+", "-");
+    page.open("section", "aria-labelledby", id);
+    page.element("h2", title, "id", id);
+    page.open("div", "class", "scroll").open("table", "class", "checks");
+    Tally tally = Tally.of(rows);
+    page.element("caption", tally.sentence());
+    page.open("thead").open("tr");
+    for (int i = 0; i < HEADINGS.size(); i++) {
+      page.element("th", HEADINGS.get(i), "scope", "col", "class", "c" + i);
+    }
+    page.close().close();
+    rows.forEach(row -> row(page, row));
+    page.close().close().close();
+  }
+
+  /** A check and what there is to say of it stay together, so each has a body of its own. */
+  private static void row(Page page, ValidationRow row) {
+    Check check = row.check();
+    page.open("tbody").open("tr");
+    page.element("th", check.id(), "scope", "row", "id", "check-" + check.id());
+    page.open("td").element("strong", check.subject());
+    page.element("div", check.treatment().equals("none") ? "no treatment" : check.treatment())
+        .element("div", check.quantity(), "class", "quantity");
+    page.close();
+    page.element("td", withUnit(check.published(), check.unit()));
+    page.element("td", band(row));
+    got(page, row);
+    page.open("td", "class", "standing");
+    StandingMark.alone(page, row.standing());
+    page.text(row.standing().label()).close();
+    page.element("td", check.direction());
+    page.open("td", "class", "source").text(check.source());
+    page.element("div", "basis: " + check.basis(), "class", "quantity").close();
+    page.close();
+    notes(page, row);
+    page.close();
+  }
+
+  private static void got(Page page, ValidationRow row) {
+    page.open("td");
+    if (row.finding() == null) {
+      page.text("\u2013");
+    } else {
+      page.text(row.finding().got());
+      Optional<BandPicture> picture = BandPicture.of(row);
+      picture.ifPresent(p -> p.write(page));
+    }
+    page.close();
+  }
+
+  private static void notes(Page page, ValidationRow row) {
+    if (row.finding() == null) {
+      return;
+    }
+    boolean explain = row.standing() != Standing.PASS && !row.why().isEmpty();
+    page.open("tr", "class", "notes");
+    page.open("td").close();
+    page.open("td", "colspan", String.valueOf(HEADINGS.size() - 1));
+    if (explain) {
+      page.open("p", "class", "why").element("strong", "Why: ").text(row.why()).close();
+    }
+    page.element("p", "Set-up: " + row.finding().setUp());
+    page.close().close();
+  }
+
+  private static String band(ValidationRow row) {
+    Check check = row.check();
+    boolean low = !Double.isNaN(check.low());
+    boolean high = !Double.isNaN(check.high());
+    if (low && high) {
+      return withUnit(
+          BandPicture.text(check.low()) + " to " + BandPicture.text(check.high()), check.unit());
+    }
+    if (low) {
+      return withUnit("at least " + BandPicture.text(check.low()), check.unit());
+    }
+    if (high) {
+      return withUnit("at most " + BandPicture.text(check.high()), check.unit());
+    }
+    return row.finding() == null ? "\u2013" : row.finding().expected();
+  }
+
+  private static String withUnit(String text, String unit) {
+    boolean said =
+        unit.isEmpty() || unit.equals("sign") || unit.equals("flag") || unit.equals("rank");
+    return said || text.endsWith(unit) ? text : text + " " + unit;
+  }
+
+  private static String capital(String text) {
+    int first = text.offsetByCodePoints(0, 1);
+    return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+  }
+}
