@@ -2,13 +2,23 @@ package longbough.runner.validate;
 
 import java.util.List;
 import longbough.runner.validate.experiment.ClosedForms;
+import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
+import longbough.runner.validate.experiment.LeafTraits;
+import longbough.runner.validate.experiment.NeedleLife;
+import longbough.runner.validate.experiment.Respiration;
 
 /**
  * The one list of experiments. Adding a check means adding its row and, where needed, a class here.
  */
 final class Experiments {
-  private static final List<Experiment> ALL = List.of(new ClosedForms());
+  private static final List<Experiment> ALL =
+      List.of(
+          new ClosedForms(),
+          new LeafTraits(),
+          new NeedleLife(),
+          new Respiration(),
+          new DroughtResponse());
 
   private Experiments() {}
 

@@ -20,7 +20,9 @@ import longbough.model.pruning.Regime;
 import longbough.model.pruning.Season;
 import longbough.model.pruning.Timing;
 import longbough.model.pruning.Visit;
+import longbough.model.state.TreeState;
 import longbough.model.tree.MeasuredTree;
+import longbough.model.tree.TreeReconstruction;
 import longbough.runner.scenario.ClimateLibrary;
 import longbough.shared.quantity.Range;
 import longbough.shared.source.ParameterLibrary;
@@ -127,6 +129,21 @@ public final class Lab {
 
   public String species() {
     return species;
+  }
+
+  /** The tree as reconstructed, before any year. */
+  public TreeState start() {
+    ModelParameters mean = meanParameters();
+    return TreeReconstruction.build(openGrown(mean.species()), mean, site.openness());
+  }
+
+  /** The climate and the site on which the trees stand. */
+  public Climate climate() {
+    return climate;
+  }
+
+  public Site site() {
+    return site;
   }
 
   /** The tree left alone. */
