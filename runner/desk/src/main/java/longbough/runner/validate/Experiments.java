@@ -2,6 +2,9 @@ package longbough.runner.validate;
 
 import java.util.List;
 import longbough.runner.validate.experiment.ClosedForms;
+import longbough.runner.validate.experiment.CutLimits;
+import longbough.runner.validate.experiment.DecayedSections;
+import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
 import longbough.runner.validate.experiment.LeafTraits;
@@ -18,7 +21,10 @@ final class Experiments {
           new LeafTraits(),
           new NeedleLife(),
           new Respiration(),
-          new DroughtResponse());
+          new DroughtResponse(),
+          new DoseLimits(),
+          new CutLimits(),
+          new DecayedSections());
 
   private Experiments() {}
 
