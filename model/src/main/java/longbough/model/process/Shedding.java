@@ -22,9 +22,10 @@ import longbough.model.state.Wounds;
  *
  * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs
  * respiration of sapwood; h A leaf area that the limb's base could support (m2); T years that the
- * species holds its deadwood. Above a number of limbs the weakest is given up each year. A falling
- * limb leaves a short stub, which holds the wound open. Source: retention in Douglas-fir 24 (4-72)
- * years, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
+ * species holds its deadwood. Above a number of limbs the weakest is given up each year: the least
+ * leaf over what its base could carry plus its height over the tree's, so low limbs go first. A
+ * falling limb leaves a short stub, which holds the wound open. Source: retention in Douglas-fir 24
+ * (4-72) years, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
 
@@ -56,9 +57,9 @@ public final class Shedding implements Process {
         if (!hungry(context, limb) && young(context.state, limb)) {
           continue;
         }
-        double share = leafShare(context.state, limb);
-        if (share < least) {
-          least = share;
+        double standing = leafShare(context.state, limb) + heightShare(context.state, limb);
+        if (standing < least) {
+          least = standing;
           weakest = limb;
         }
       }
@@ -89,6 +90,11 @@ public final class Shedding implements Process {
     boolean hungry = (net < 0 || bare) && !young(context.state, limb);
     limbs.hungryYears[limb] = hungry ? limbs.hungryYears[limb] + 1 : 0;
     return hungry;
+  }
+
+  /** Height of a limb above the ground over the trunk's: overtopped limbs are given up first. */
+  private static double heightShare(TreeState state, int limb) {
+    return state.limbs.heightM[limb] / Math.max(1, state.trunk.heightM);
   }
 
   private static boolean young(TreeState state, int limb) {
