@@ -1,6 +1,7 @@
 package longbough.runner.validate;
 
 import java.util.List;
+import longbough.runner.validate.experiment.ClosedCanopy;
 import longbough.runner.validate.experiment.ClosedForms;
 import longbough.runner.validate.experiment.CutLimits;
 import longbough.runner.validate.experiment.DecayedSections;
@@ -8,6 +9,7 @@ import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
 import longbough.runner.validate.experiment.LeafTraits;
+import longbough.runner.validate.experiment.LoneCrown;
 import longbough.runner.validate.experiment.NeedleLife;
 import longbough.runner.validate.experiment.Respiration;
 
@@ -20,6 +22,8 @@ final class Experiments {
           new ClosedForms(),
           new LeafTraits(),
           new NeedleLife(),
+          new ClosedCanopy(),
+          new LoneCrown(),
           new Respiration(),
           new DroughtResponse(),
           new DoseLimits(),
