@@ -49,6 +49,8 @@ public final class CheckLibrary {
         row.text("published"),
         number(row.text("low")),
         number(row.text("high")),
+        row.text("low"),
+        row.text("high"),
         row.text("unit"),
         row.text("direction"),
         row.text("basis"),

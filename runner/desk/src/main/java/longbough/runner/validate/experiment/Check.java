@@ -1,5 +1,7 @@
 package longbough.runner.validate.experiment;
 
+import java.util.Arrays;
+
 /**
  * One published result to be met, as in the check files.
  *
@@ -9,8 +11,10 @@ package longbough.runner.validate.experiment;
  * @param treatment what is done to it
  * @param quantity what is measured
  * @param published the source's own figure, as words
- * @param low lower end of the acceptance band, NaN where there is none
- * @param high upper end of the acceptance band, NaN where there is none
+ * @param low lower end of the acceptance band, NaN where there is none or where it has several
+ * @param high upper end of the acceptance band, NaN where there is none or where it has several
+ * @param lowText its lower end as written, e.g. {@code 18 / 32}
+ * @param highText its upper end as written
  * @param unit unit of the quantity
  * @param direction the weaker claim that must hold even where the band is missed
  * @param basis how the figure is known
@@ -25,15 +29,72 @@ public record Check(
     String published,
     double low,
     double high,
+    String lowText,
+    String highText,
     String unit,
     String direction,
     String basis,
     String source) {
+
+  /** A check with one value. */
+  public Check(
+      String id,
+      String process,
+      String subject,
+      String treatment,
+      String quantity,
+      String published,
+      double low,
+      double high,
+      String unit,
+      String direction,
+      String basis,
+      String source) {
+    this(
+        id,
+        process,
+        subject,
+        treatment,
+        quantity,
+        published,
+        low,
+        high,
+        Double.toString(low),
+        Double.toString(high),
+        unit,
+        direction,
+        basis,
+        source);
+  }
 
   /** Whether a value lies in the band; an end that is not given does not bind. */
   public boolean holds(double value) {
     return !Double.isNaN(value)
         && (Double.isNaN(low) || value >= low)
         && (Double.isNaN(high) || value <= high);
+  }
+
+  /** Whether each of several values lies in its own band, in the order of the cells. */
+  public boolean holdsEach(double... values) {
+    double[] least = numbers(lowText);
+    double[] most = numbers(highText);
+    boolean held = least.length == values.length && most.length == values.length;
+    for (int i = 0; held && i < values.length; i++) {
+      held = values[i] >= least[i] && values[i] <= most[i];
+    }
+    return held;
+  }
+
+  /** The band as words, e.g. {@code 18 / 32 to 55 / 98 cm}. */
+  public String band() {
+    return lowText + " to " + highText + " " + unit;
+  }
+
+  /** The numbers of a cell that holds several, e.g. {@code 0.12 / 0.49}. */
+  public static double[] numbers(String cell) {
+    return Arrays.stream(cell.split("[/;]"))
+        .map(String::strip)
+        .mapToDouble(Double::parseDouble)
+        .toArray();
   }
 }
