@@ -1,22 +1,34 @@
 package longbough.runner.validate;
 
 import java.util.List;
+import longbough.runner.validate.experiment.ClearedCherry;
+import longbough.runner.validate.experiment.ClearedConiferTrunk;
 import longbough.runner.validate.experiment.ClosedCanopy;
 import longbough.runner.validate.experiment.ClosedForms;
+import longbough.runner.validate.experiment.ConiferDoseSweep;
 import longbough.runner.validate.experiment.CutLimits;
+import longbough.runner.validate.experiment.CutToBareWood;
 import longbough.runner.validate.experiment.DeathRates;
 import longbough.runner.validate.experiment.DecayedSections;
 import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
+import longbough.runner.validate.experiment.HeadedStreetTrees;
 import longbough.runner.validate.experiment.LeafTraits;
 import longbough.runner.validate.experiment.LeafWoodRoot;
+import longbough.runner.validate.experiment.LeavesLeft;
 import longbough.runner.validate.experiment.LoneCrown;
 import longbough.runner.validate.experiment.NeedleLife;
 import longbough.runner.validate.experiment.OpenGrownSize;
+import longbough.runner.validate.experiment.RadicallyCutPlane;
+import longbough.runner.validate.experiment.RaisedCherry;
+import longbough.runner.validate.experiment.RaisedEvergreen;
+import longbough.runner.validate.experiment.RaisedStandConifer;
+import longbough.runner.validate.experiment.ReducedAsh;
 import longbough.runner.validate.experiment.ReserveSeasons;
 import longbough.runner.validate.experiment.Respiration;
 import longbough.runner.validate.experiment.Rings;
+import longbough.runner.validate.experiment.SproutingByDose;
 import longbough.runner.validate.experiment.TrunkGrowth;
 
 /**
@@ -35,6 +47,18 @@ final class Experiments {
           new DoseLimits(),
           new CutLimits(),
           new DecayedSections(),
+          new RaisedCherry(),
+          new RaisedStandConifer(),
+          new ConiferDoseSweep(),
+          new RaisedEvergreen(),
+          new LeavesLeft(),
+          new ClearedCherry(),
+          new SproutingByDose(),
+          new ReducedAsh(),
+          new HeadedStreetTrees(),
+          new CutToBareWood(),
+          new ClearedConiferTrunk(),
+          new RadicallyCutPlane(),
           new OpenGrownSize(),
           new TrunkGrowth(),
           new LeafWoodRoot(),

@@ -1,0 +1,63 @@
+package longbough.runner.validate.experiment;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.Raising;
+
+/**
+ * P02a, P02b: Douglas-firs of a young stand raised by 30 and 50 % of the live crown. Simplified:
+ * the stand is an openness of 0.3 at the sides of a tree with an open-grown crown, so its lowest
+ * limbs are alive where those of the stand may be dying.
+ */
+public final class RaisedStandConifer implements Experiment {
+  private static final double STAND = 0.3;
+  private static final double NO_LOSS = 0.95;
+
+  @Override
+  public List<String> checks() {
+    return List.of("P02a", "P02b");
+  }
+
+  @Override
+  public List<Finding> run(Map<String, Check> checks) {
+    Lab lab = Lab.of("pseudotsuga-menziesii", 0.15, Lab.MARITIME, 3, 30).crowded(STAND);
+    Played alone = lab.alone();
+    Played little = lab.play(Lab.once(1, Raising.crown(lab, 0.3)));
+    Played half = lab.play(Lab.once(1, Raising.crown(lab, 0.5)));
+    double first = ratio(little, alone, 1);
+    double halfFirst = ratio(half, alone, 1);
+    double halfSecond = ratio(half, alone, 2);
+    Check a = checks.get("P02a");
+    Check b = checks.get("P02b");
+    return List.of(
+        new Finding(
+            "P02a",
+            String.format(Locale.ROOT, "%.2f", first),
+            a.low() + " to " + a.high(),
+            a.holds(first),
+            first >= NO_LOSS,
+            setUp(little)),
+        new Finding(
+            "P02b",
+            String.format(Locale.ROOT, "%.2f, in year 2 %.2f", halfFirst, halfSecond),
+            b.low() + " to " + b.high() + ", in year 2 at least " + NO_LOSS,
+            b.holds(halfFirst) && halfSecond >= NO_LOSS,
+            halfFirst < 1 && halfSecond >= NO_LOSS,
+            setUp(half)));
+  }
+
+  private static String setUp(Played played) {
+    return String.format(
+        Locale.ROOT,
+        "Douglas-fir of 15 cm, sides open by 0.3, maritime, 30 futures; raised in winter of year 1,"
+            + " which took %.0f %% of the foliage.",
+        100 * played.dose(1));
+  }
+
+  private static double ratio(Played treated, Played alone, int year) {
+    return treated.growthCm(year - 1, year) / alone.growthCm(year - 1, year);
+  }
+}
