@@ -117,11 +117,18 @@ public final class ReserveSeasons implements Experiment {
     return List.of(
         concentration(checks.get("F11"), branch, rise >= 1.5 && rise <= 2.2),
         concentration(checks.get("F12"), root, root[0] > branch[0] && root[1] > branch[1]),
-        stem(checks.get("F13"), stem, stem[1] < branch[1] && stem[1] < root[1]),
+        stem(
+            checks.get("F13"),
+            stem,
+            leastAndSteadiest(stem, branch) && leastAndSteadiest(stem, root)),
         canopies(checks.get("F23"), all),
         swings(checks.get("F36"), rise),
         pool(checks.get("F37"), all),
         gain(checks.get("F38"), all));
+  }
+
+  private static boolean leastAndSteadiest(double[] stem, double[] other) {
+    return stem[0] < other[0] && stem[1] < other[1] && stem[1] - stem[0] < other[1] - other[0];
   }
 
   private static Sampled sampled(String species) {

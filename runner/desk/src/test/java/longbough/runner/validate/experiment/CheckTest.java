@@ -1,0 +1,28 @@
+package longbough.runner.validate.experiment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Bands with one value and with several. */
+class CheckTest {
+  private final Check several = check("18 / 32", "55 / 98");
+
+  @Test
+  void eachValueIsHeldAgainstItsOwnBand() {
+    assertThat(several.holdsEach(31, 56)).isTrue();
+    assertThat(several.holdsEach(17, 56)).isFalse();
+    assertThat(several.holdsEach(31, 99)).isFalse();
+    assertThat(several.holdsEach(31)).as("a value is lacking").isFalse();
+  }
+
+  @Test
+  void cellsAreSplitAtStrokesAndSemicolons() {
+    assertThat(Check.numbers("3.3 ; 0.041")).containsExactly(3.3, 0.041);
+    assertThat(Check.numbers("7")).containsExactly(7);
+  }
+
+  private static Check check(String low, String high) {
+    return new Check("X1", "", "", "", "", "", Double.NaN, Double.NaN, low, high, "cm", "", "", "");
+  }
+}
