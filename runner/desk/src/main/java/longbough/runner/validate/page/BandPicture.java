@@ -24,7 +24,9 @@ record BandPicture(ValidationRow row, double got, double published) {
   /** Share of the span left free on either side. */
   private static final double MARGIN = 0.2;
 
-  private static final Pattern ONE_NUMBER = Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)\\s*(.*)");
+  /** A number, then its unit if need be, then the end or a remark. */
+  private static final Pattern ONE_NUMBER =
+      Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)(?: ([^(,;]+?))?(?: \\(.*|[,;] [a-z].*)?");
 
   static Optional<BandPicture> of(ValidationRow row) {
     Check check = row.check();
@@ -35,14 +37,15 @@ record BandPicture(ValidationRow row, double got, double published) {
     return Optional.of(new BandPicture(row, got, number(check.published(), check.unit())));
   }
 
-  /** The number of a text that holds one number, alone or in the unit asked for; else NaN. */
+  /** The number that a text starts with, alone or in the unit asked for; else NaN. */
   static double number(String text, String unit) {
     Matcher matcher = ONE_NUMBER.matcher(text.strip());
     if (!matcher.matches()) {
       return Double.NaN;
     }
-    String rest = matcher.group(2);
-    return rest.isEmpty() || rest.equals(unit) ? Double.parseDouble(matcher.group(1)) : Double.NaN;
+    String own = matcher.group(2);
+    boolean same = own == null || own.equals(unit) || (own + "s").equals(unit);
+    return same ? Double.parseDouble(matcher.group(1)) : Double.NaN;
   }
 
   /** An end of the band as the check file has it. */

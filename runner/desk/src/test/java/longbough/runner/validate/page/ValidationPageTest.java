@@ -52,6 +52,12 @@ class ValidationPageTest {
   void oneNumberIsReadOnlyInTheUnitAskedFor() {
     assertThat(BandPicture.number("-1.5", "m")).isEqualTo(-1.5);
     assertThat(BandPicture.number("3 kg/m2", "kg/m2")).isEqualTo(3);
+    assertThat(BandPicture.number("5.4 mm (4.0 / 6.1 early and late)", "mm")).isEqualTo(5.4);
+    assertThat(BandPicture.number("0.15, in year 2 0.20", "ratio")).isEqualTo(0.15);
+    assertThat(BandPicture.number("1 year", "years")).isEqualTo(1);
+    for (String several : List.of("1.05, 1.03, 1.01", "11.0 deciduous, 7.0 needle", "1 and 2")) {
+      assertThat(BandPicture.number(several, "ratio")).as(several).isNaN();
+    }
     assertThat(BandPicture.number("35 %", "fraction")).isNaN();
     assertThat(BandPicture.number("1 / 2", "m")).isNaN();
     assertThat(BandPicture.number("about 4", "m")).isNaN();
