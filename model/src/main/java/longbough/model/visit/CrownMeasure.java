@@ -3,7 +3,7 @@ package longbough.model.visit;
 import longbough.model.state.TreeState;
 
 /** What limits and crew hours ask about the tree before and after an operation. Reused. */
-final class CrownMeasure {
+public final class CrownMeasure {
   double dbhM;
   double heightM;
   double crownBaseM;
@@ -32,7 +32,7 @@ final class CrownMeasure {
    * Share of the crown's volume lost when all its radii shrink by the given shares: 1 - (1 - a)^2
    * (1 - b), a across and b along. Exact for any shape that shrinks evenly.
    */
-  static double volumeLost(double spreadShare, double lengthShare) {
+  public static double volumeLost(double spreadShare, double lengthShare) {
     return 1 - (1 - spreadShare) * (1 - spreadShare) * (1 - lengthShare);
   }
 }

@@ -1,11 +1,14 @@
 package longbough.runner.validate;
 
 import java.util.List;
+import longbough.runner.validate.experiment.BranchLossAndShedding;
 import longbough.runner.validate.experiment.ClearedCherry;
 import longbough.runner.validate.experiment.ClearedConiferTrunk;
 import longbough.runner.validate.experiment.ClosedCanopy;
 import longbough.runner.validate.experiment.ClosedForms;
 import longbough.runner.validate.experiment.ConiferDoseSweep;
+import longbough.runner.validate.experiment.CrewMinutes;
+import longbough.runner.validate.experiment.CrownLoss;
 import longbough.runner.validate.experiment.CutLimits;
 import longbough.runner.validate.experiment.CutToBareWood;
 import longbough.runner.validate.experiment.DeathRates;
@@ -14,12 +17,14 @@ import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
 import longbough.runner.validate.experiment.HeadedStreetTrees;
+import longbough.runner.validate.experiment.InsectYears;
 import longbough.runner.validate.experiment.LeafTraits;
 import longbough.runner.validate.experiment.LeafWoodRoot;
 import longbough.runner.validate.experiment.LeavesLeft;
 import longbough.runner.validate.experiment.LoneCrown;
 import longbough.runner.validate.experiment.NeedleLife;
 import longbough.runner.validate.experiment.OpenGrownSize;
+import longbough.runner.validate.experiment.PrunedCrownsInWind;
 import longbough.runner.validate.experiment.RadicallyCutPlane;
 import longbough.runner.validate.experiment.RaisedCherry;
 import longbough.runner.validate.experiment.RaisedEvergreen;
@@ -29,6 +34,7 @@ import longbough.runner.validate.experiment.ReserveSeasons;
 import longbough.runner.validate.experiment.Respiration;
 import longbough.runner.validate.experiment.Rings;
 import longbough.runner.validate.experiment.SproutingByDose;
+import longbough.runner.validate.experiment.ToppingAgainstReduction;
 import longbough.runner.validate.experiment.TrunkGrowth;
 
 /**
@@ -64,7 +70,13 @@ final class Experiments {
           new LeafWoodRoot(),
           new ReserveSeasons(),
           new DeathRates(),
-          new Rings());
+          new Rings(),
+          new ToppingAgainstReduction(),
+          new CrownLoss(),
+          new InsectYears(),
+          new PrunedCrownsInWind(),
+          new CrewMinutes(),
+          new BranchLossAndShedding());
 
   private Experiments() {}
 

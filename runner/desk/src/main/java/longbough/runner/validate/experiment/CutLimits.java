@@ -8,14 +8,15 @@ import longbough.model.process.YearContext;
 import longbough.model.pruning.Operation;
 import longbough.model.state.Limbs;
 import longbough.model.state.Trunk;
+import longbough.model.visit.CrownMeasure;
 import longbough.runner.validate.lab.Edge;
 import longbough.runner.validate.lab.FreshTree;
 import longbough.runner.validate.lab.Lab;
 
 /**
- * L03, L05 to L07 and P23b: raising a lime of 30 cm step by step; its lowest limb taken off at one
- * thickness after the other; reduction by one depth after the other, to laterals; many small and
- * few large cuts on a lime of 60 cm. Limbs are given the thickness that the check asks for.
+ * L03, L05 to L07, P23a and P23b: raising a lime of 30 cm step by step; its lowest limb taken off
+ * at one thickness after the other; reduction by one depth after the other, to laterals; many small
+ * and few large cuts on a lime of 60 cm. Limbs are given the thickness that the check asks for.
  */
 public final class CutLimits implements Experiment {
   private static final String LIME = "tilia-cordata";
@@ -23,7 +24,7 @@ public final class CutLimits implements Experiment {
 
   @Override
   public List<String> checks() {
-    return List.of("L03", "L05", "L06", "L07", "P23b");
+    return List.of("L03", "L05", "L06", "L07", "P23a", "P23b");
   }
 
   @Override
@@ -33,6 +34,7 @@ public final class CutLimits implements Experiment {
         parent(checks.get("L05")),
         lateral(checks.get("L06")),
         largest(checks.get("L07")),
+        volume(checks.get("P23a")),
         areas(checks.get("P23b")));
   }
 
@@ -129,6 +131,12 @@ public final class CutLimits implements Experiment {
       edge = edge.with(cm, warned(takeLowest(tree.stand(), cm / 100), "largest cut"));
     }
     return edge;
+  }
+
+  private static Finding volume(Check check) {
+    double lost = CrownMeasure.volumeLost(0.12, 0.12);
+    return new Judged(check, "The formula by which the model warns about reductions.")
+        .number(lost, check.holds(lost));
   }
 
   private static Finding areas(Check check) {
