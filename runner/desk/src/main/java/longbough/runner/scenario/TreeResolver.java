@@ -37,6 +37,14 @@ final class TreeResolver {
     if (!tree.rootPlateLost().present()) {
       notes.add("Root plate lost not given: none taken.");
     }
+    double small = Presets.fallback("tree.small_trunk_cm");
+    if (tree.trunkDiameterCm().value() < small) {
+      notes.add(
+          "Trunk under "
+              + Plain.number(small)
+              + " cm: so small a tree is not carried well yet. It starts with too small a store and"
+              + " may lose leaf or die in its first years; compare regimes with care.");
+    }
     return new MeasuredTree(
         tree.trunkDiameterCm().value() / CM_PER_M,
         tree.heightM().value(),
