@@ -23,6 +23,7 @@ import longbough.runner.validate.experiment.LeafWoodRoot;
 import longbough.runner.validate.experiment.LeavesLeft;
 import longbough.runner.validate.experiment.LoneCrown;
 import longbough.runner.validate.experiment.NeedleLife;
+import longbough.runner.validate.experiment.OneDefoliation;
 import longbough.runner.validate.experiment.OpenGrownSize;
 import longbough.runner.validate.experiment.PrunedCrownsInWind;
 import longbough.runner.validate.experiment.RadicallyCutPlane;
@@ -30,6 +31,7 @@ import longbough.runner.validate.experiment.RaisedCherry;
 import longbough.runner.validate.experiment.RaisedEvergreen;
 import longbough.runner.validate.experiment.RaisedStandConifer;
 import longbough.runner.validate.experiment.ReducedAsh;
+import longbough.runner.validate.experiment.RepeatedDefoliation;
 import longbough.runner.validate.experiment.ReserveSeasons;
 import longbough.runner.validate.experiment.Respiration;
 import longbough.runner.validate.experiment.Rings;
@@ -50,6 +52,8 @@ final class Experiments {
           new LoneCrown(),
           new Respiration(),
           new DroughtResponse(),
+          new OneDefoliation(),
+          new RepeatedDefoliation(),
           new DoseLimits(),
           new CutLimits(),
           new DecayedSections(),

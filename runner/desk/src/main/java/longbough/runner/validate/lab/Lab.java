@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import longbough.model.Detail;
 import longbough.model.Simulation;
 import longbough.model.SimulationInput;
@@ -45,13 +46,13 @@ public final class Lab {
 
   private static final Site OPEN = new Site(1, 200, 0.7, 1);
   private static final double GOOD = 0.85;
-  private static final long SEED = 20260101;
+  static final long SEED = 20260101;
 
   private final String species;
   private final double dbhM;
   private final Climate climate;
   private final int years;
-  private final int members;
+  private final int[] members;
   private final ParameterTable parameters;
   private final Site site;
   private final double condition;
@@ -61,7 +62,7 @@ public final class Lab {
       double dbhM,
       Climate climate,
       int years,
-      int members,
+      int[] members,
       ParameterTable parameters,
       Site site,
       double condition) {
@@ -81,7 +82,7 @@ public final class Lab {
         dbhM,
         climate,
         years,
-        members,
+        IntStream.range(0, members).toArray(),
         ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()),
         OPEN,
         GOOD);
@@ -113,6 +114,15 @@ public final class Lab {
   public Lab crowded(double openness) {
     Site other = new Site(openness, OPEN.soilWaterCapacityMm(), OPEN.windExposure(), 1);
     return new Lab(species, dbhM, climate, years, members, parameters, other, condition);
+  }
+
+  /** The same trees in chosen futures. */
+  Lab inFutures(int[] chosen) {
+    return new Lab(species, dbhM, climate, years, chosen, parameters, site, condition);
+  }
+
+  int years() {
+    return years;
   }
 
   /** The same trees in another condition, 0 dying to 1 excellent. */
@@ -169,14 +179,14 @@ public final class Lab {
             climate,
             List.of(regime),
             years,
-            members,
+            members.length,
             SEED,
             new Crew(80, "EUR", 0.03),
             List.of());
     Simulation simulation = new Simulation(input);
     Detail detail = new Detail(true, Set.copyOf(new LinkedHashSet<>(List.of(snapshots))));
     List<History> histories = new ArrayList<>();
-    for (int member = 0; member < members; member++) {
+    for (int member : members) {
       histories.add(simulation.run(regime, member, detail));
     }
     return new Played(histories);
