@@ -12,6 +12,7 @@ import longbough.runner.validate.experiment.CrownLoss;
 import longbough.runner.validate.experiment.CutLimits;
 import longbough.runner.validate.experiment.CutToBareWood;
 import longbough.runner.validate.experiment.DeathRates;
+import longbough.runner.validate.experiment.DecayColumns;
 import longbough.runner.validate.experiment.DecayedSections;
 import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
@@ -38,6 +39,7 @@ import longbough.runner.validate.experiment.Rings;
 import longbough.runner.validate.experiment.SproutingByDose;
 import longbough.runner.validate.experiment.ToppingAgainstReduction;
 import longbough.runner.validate.experiment.TrunkGrowth;
+import longbough.runner.validate.experiment.WoundClosing;
 
 /**
  * The one list of experiments. Adding a check means adding its row and, where needed, a class here.
@@ -80,7 +82,9 @@ final class Experiments {
           new InsectYears(),
           new PrunedCrownsInWind(),
           new CrewMinutes(),
-          new BranchLossAndShedding());
+          new BranchLossAndShedding(),
+          new DecayColumns(),
+          new WoundClosing());
 
   private Experiments() {}
 
