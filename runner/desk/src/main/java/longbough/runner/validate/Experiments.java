@@ -2,6 +2,7 @@ package longbough.runner.validate;
 
 import java.util.List;
 import longbough.runner.validate.experiment.BranchLossAndShedding;
+import longbough.runner.validate.experiment.CarbonUse;
 import longbough.runner.validate.experiment.ClearedCherry;
 import longbough.runner.validate.experiment.ClearedConiferTrunk;
 import longbough.runner.validate.experiment.ClosedCanopy;
@@ -14,6 +15,7 @@ import longbough.runner.validate.experiment.CutToBareWood;
 import longbough.runner.validate.experiment.DeathRates;
 import longbough.runner.validate.experiment.DecayColumns;
 import longbough.runner.validate.experiment.DecayedSections;
+import longbough.runner.validate.experiment.DeclineBeforeDeath;
 import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
@@ -37,6 +39,7 @@ import longbough.runner.validate.experiment.ReserveSeasons;
 import longbough.runner.validate.experiment.Respiration;
 import longbough.runner.validate.experiment.Rings;
 import longbough.runner.validate.experiment.SproutingByDose;
+import longbough.runner.validate.experiment.StemwoodPerLeaf;
 import longbough.runner.validate.experiment.ToppingAgainstReduction;
 import longbough.runner.validate.experiment.TrunkGrowth;
 import longbough.runner.validate.experiment.WoundClosing;
@@ -56,6 +59,9 @@ final class Experiments {
           new DroughtResponse(),
           new OneDefoliation(),
           new RepeatedDefoliation(),
+          new DeclineBeforeDeath(),
+          new StemwoodPerLeaf(),
+          new CarbonUse(),
           new DoseLimits(),
           new CutLimits(),
           new DecayedSections(),
