@@ -42,6 +42,7 @@ import longbough.runner.validate.experiment.SproutingByDose;
 import longbough.runner.validate.experiment.StemwoodPerLeaf;
 import longbough.runner.validate.experiment.ToppingAgainstReduction;
 import longbough.runner.validate.experiment.TrunkGrowth;
+import longbough.runner.validate.experiment.WindAndUnions;
 import longbough.runner.validate.experiment.WoundClosing;
 
 /**
@@ -90,7 +91,8 @@ final class Experiments {
           new CrewMinutes(),
           new BranchLossAndShedding(),
           new DecayColumns(),
-          new WoundClosing());
+          new WoundClosing(),
+          new WindAndUnions());
 
   private Experiments() {}
 
