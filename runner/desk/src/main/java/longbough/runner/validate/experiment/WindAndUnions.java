@@ -50,7 +50,7 @@ public final class WindAndUnions implements Experiment {
                 checks.get("S10"),
                 f(
                     SET_UP,
-                    "a fork with included bark against one known to have none; the factor was set in sight of this source."))
+                    "a fork with included bark against one known to have no included bark (species.union_weakness set to 0; with the lime's own value the ratio is 0.84); the factor was set in sight of this source."))
             .number(union, union < 1),
         new Judged(checks.get("S11"), taken).number(share, share < 1),
         new Judged(checks.get("S12"), taken)
