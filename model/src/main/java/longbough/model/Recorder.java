@@ -9,8 +9,6 @@ import longbough.model.history.WoundRow;
 import longbough.model.history.YearColumn;
 import longbough.model.process.YearContext;
 import longbough.model.pruning.Placement;
-import longbough.model.state.LimbStatus;
-import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 import longbough.model.state.Vitality;
 import longbough.model.state.Wounds;
@@ -75,8 +73,8 @@ final class Recorder {
     history.set(YearColumn.DBH_CM, year, CM * state.trunk.dbhM());
     double heightM = state.heightM();
     history.set(YearColumn.HEIGHT_M, year, heightM);
-    history.set(YearColumn.DEADWOOD_KG, year, deadwoodKgC(state.limbs) / woodCarbon);
-    history.set(YearColumn.OPEN_WOUND_CM2, year, CM2 * openWoundM2(state.wounds));
+    history.set(YearColumn.DEADWOOD_KG, year, state.limbs.deadWoodKgC() / woodCarbon);
+    history.set(YearColumn.OPEN_WOUND_CM2, year, CM2 * state.wounds.openAreaM2());
     history.set(YearColumn.DECAY_AREA_FRACTION, year, vitality.worstDecayAreaFraction);
     history.set(YearColumn.STRENGTH_LOSS_FRACTION, year, vitality.worstStrengthLoss);
     history.set(YearColumn.WALL_RATIO, year, vitality.worstWallRatio);
@@ -88,25 +86,6 @@ final class Recorder {
       history.set(YearColumn.FAILURE_PROBABILITY, year, vitality.failureProbability);
       history.set(YearColumn.ALIVE, year, 1);
     }
-  }
-
-  static double deadwoodKgC(Limbs limbs) {
-    double sum = 0;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      boolean dead =
-          limbs.status[limb] == LimbStatus.DEAD.code()
-              || limbs.status[limb] == LimbStatus.STUB.code();
-      sum += dead ? limbs.woodKgC[limb] : 0;
-    }
-    return sum;
-  }
-
-  static double openWoundM2(Wounds wounds) {
-    double sum = 0;
-    for (int w = 0; w < wounds.count; w++) {
-      sum += wounds.open(w) ? wounds.openAreaM2(w) : 0;
-    }
-    return sum;
   }
 
   /** One row for each wound on the trunk. */

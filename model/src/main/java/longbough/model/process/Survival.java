@@ -8,7 +8,6 @@ import longbough.model.state.CauseOfDeath;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
-import longbough.model.state.Wounds;
 
 /**
  * Whether the tree lives through the year.
@@ -91,13 +90,8 @@ public final class Survival implements Process {
 
   /** Open wounds over the trunk's section at breast height, at most 1. */
   private static double openShare(TreeState state) {
-    Wounds wounds = state.wounds;
-    double open = 0;
-    for (int w = 0; w < wounds.count; w++) {
-      open += wounds.open(w) ? wounds.openAreaM2(w) : 0;
-    }
     double radius = state.trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    return Math.min(1, open / (Math.PI * radius * radius));
+    return Math.min(1, state.wounds.openAreaM2() / (Math.PI * radius * radius));
   }
 
   private static CauseOfDeath exhausted(double drought, double defoliation) {

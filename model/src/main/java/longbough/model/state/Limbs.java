@@ -153,6 +153,17 @@ public final class Limbs {
     }
   }
 
+  /** Wood of dead limbs and stubs that are still attached, kg C. */
+  public double deadWoodKgC() {
+    double sum = 0;
+    for (int limb = 0; limb < count; limb++) {
+      boolean dead =
+          status[limb] == LimbStatus.DEAD.code() || status[limb] == LimbStatus.STUB.code();
+      sum += dead ? woodKgC[limb] : 0;
+    }
+    return sum;
+  }
+
   private static final double[] ZONE_POSITION = {0.30, 0.60, 0.88};
   private static final double[] ZONE_START = {0, 0.45, 0.75, 1};
 

@@ -114,6 +114,15 @@ public final class Wounds {
     return closedYear[w] == Integer.MAX_VALUE;
   }
 
+  /** Open faces of all records together, m2. */
+  public double openAreaM2() {
+    double sum = 0;
+    for (int w = 0; w < count; w++) {
+      sum += open(w) ? openAreaM2(w) : 0;
+    }
+    return sum;
+  }
+
   /** Open face of a record, ellipse, all its cuts together, m2. */
   public double openAreaM2(int w) {
     return Math.PI / 4 * openWidthM[w] * openHeightM[w] * cuts[w];
