@@ -32,7 +32,7 @@ public final class Simulation {
     this.start = TreeReconstruction.build(input.tree(), mean, input.site().openness());
     this.startLeafAreaM2 = FullLeaf.areaM2(start);
     this.crew = new PruningCrew(input.crew().pricePerHour());
-    this.cycle = new YearlyCycle(input.climate(), input.site(), crew);
+    this.cycle = new YearlyCycle(input.climate(), input.site(), input.dryYears(), crew);
   }
 
   /** The tree as reconstructed from its measures, before any year; a copy. */

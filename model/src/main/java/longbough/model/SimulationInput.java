@@ -2,6 +2,7 @@ package longbough.model;
 
 import java.util.List;
 import longbough.model.parameter.Climate;
+import longbough.model.parameter.DryYears;
 import longbough.model.parameter.Site;
 import longbough.model.pruning.Regime;
 import longbough.model.tree.MeasuredTree;
@@ -17,6 +18,7 @@ import longbough.shared.trait.SpeciesTraits;
  * @param tree the tree as measured, complete
  * @param site the place
  * @param climate the long-term climate
+ * @param dryYears which growing seasons are dry
  * @param regimes at least one; the first is the reference of every difference
  * @param years simulated years, 1 to 200
  * @param members futures, 1 or more
@@ -31,12 +33,87 @@ public record SimulationInput(
     MeasuredTree tree,
     Site site,
     Climate climate,
+    DryYears dryYears,
     List<Regime> regimes,
     int years,
     int members,
     long seed,
     Crew crew,
     List<String> filledIn) {
+
+  /** An input whose dry years come by chance. */
+  public SimulationInput(
+      String title,
+      SpeciesTraits species,
+      ParameterTable parameters,
+      MeasuredTree tree,
+      Site site,
+      Climate climate,
+      List<Regime> regimes,
+      int years,
+      int members,
+      long seed,
+      Crew crew,
+      List<String> filledIn) {
+    this(
+        title,
+        species,
+        parameters,
+        tree,
+        site,
+        climate,
+        DryYears.BY_CHANCE,
+        regimes,
+        years,
+        members,
+        seed,
+        crew,
+        filledIn);
+  }
+
+  /** The same with other regimes, years, futures and seed. */
+  public SimulationInput playing(
+      List<Regime> otherRegimes, int otherYears, int otherMembers, long otherSeed) {
+    return new SimulationInput(
+        title,
+        species,
+        parameters,
+        tree,
+        site,
+        climate,
+        dryYears,
+        otherRegimes,
+        otherYears,
+        otherMembers,
+        otherSeed,
+        crew,
+        filledIn);
+  }
+
+  /** The same with other dry years. */
+  public SimulationInput with(DryYears other) {
+    return new SimulationInput(
+        title,
+        species,
+        parameters,
+        tree,
+        site,
+        climate,
+        other,
+        regimes,
+        years,
+        members,
+        seed,
+        crew,
+        filledIn);
+  }
+
+  /** The same with other parameters. */
+  public SimulationInput with(ParameterTable other) {
+    return new SimulationInput(
+        title, species, other, tree, site, climate, dryYears, regimes, years, members, seed, crew,
+        filledIn);
+  }
 
   /** Price of a crew hour, currency, and the yearly rate at which later costs are discounted. */
   public record Crew(double pricePerHour, String currency, double discountRate) {}

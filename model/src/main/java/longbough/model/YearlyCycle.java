@@ -7,6 +7,7 @@ import java.util.Set;
 import longbough.model.history.CarbonLedger;
 import longbough.model.history.Flow;
 import longbough.model.parameter.Climate;
+import longbough.model.parameter.DryYears;
 import longbough.model.parameter.Site;
 import longbough.model.process.Assimilation;
 import longbough.model.process.BudBreak;
@@ -111,7 +112,11 @@ final class YearlyCycle {
   private final Crew crew;
 
   YearlyCycle(Climate climate, Site place, Crew crew) {
-    this.weather = new Weather(climate, place);
+    this(climate, place, DryYears.BY_CHANCE, crew);
+  }
+
+  YearlyCycle(Climate climate, Site place, DryYears dryYears, Crew crew) {
+    this.weather = new Weather(climate, place, dryYears);
     this.crew = crew;
     this.eachMonth =
         List.of(

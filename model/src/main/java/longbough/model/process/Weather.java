@@ -5,6 +5,7 @@ import java.util.Set;
 import longbough.model.history.TreeEvent;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.Climate;
+import longbough.model.parameter.DryYears;
 import longbough.model.parameter.Site;
 import longbough.model.parameter.SiteYear;
 import longbough.model.parameter.WeatherParameters;
@@ -34,14 +35,21 @@ public final class Weather implements Process {
 
   private final Climate climate;
   private final Site place;
+  private final DryYears dryYears;
   private final int shift;
   private final double[] dayLengthH = new double[MONTHS];
   private final double gumbelLocation;
   private final double gumbelScale;
 
+  /** The weather of a place whose dry years come by chance. */
   public Weather(Climate climate, Site place) {
+    this(climate, place, DryYears.BY_CHANCE);
+  }
+
+  public Weather(Climate climate, Site place, DryYears dryYears) {
     this.climate = climate;
     this.place = place;
+    this.dryYears = dryYears;
     this.shift = climate.latitudeDeg() < 0 ? MONTHS / 2 : 0;
     for (int month = 0; month < MONTHS; month++) {
       dayLengthH[month] = DayLength.hours(Math.abs(climate.latitudeDeg()), month);
@@ -93,7 +101,8 @@ public final class Weather implements Process {
     SiteYear year = context.site;
     mean(year);
     double warmth = p.temperatureSdC() * context.random.normal();
-    boolean dry = context.random.chance(p.dryYearChance());
+    boolean drawn = context.random.chance(p.dryYearChance());
+    boolean dry = dryYears.dry(context.state.year, drawn);
     for (int quarter = 0; quarter < MONTHS / QUARTER; quarter++) {
       double z = context.random.normal();
       double rain = Fast.exp(p.rainSd() * z - p.rainSd() * p.rainSd() / 2);

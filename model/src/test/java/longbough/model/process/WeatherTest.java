@@ -3,10 +3,13 @@ package longbough.model.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Set;
 import longbough.model.PlayedTrees;
 import longbough.model.history.CarbonLedger;
 import longbough.model.history.EventLog;
 import longbough.model.parameter.Climate;
+import longbough.model.parameter.DryYears;
 import longbough.model.parameter.SiteYear;
 import longbough.model.parameter.WeatherParameters;
 import longbough.model.random.RandomStream;
@@ -33,6 +36,52 @@ class WeatherTest {
       weather.run(context);
       look.at(context.site);
     }
+  }
+
+  /** A season that is made dry has that year's rain and warmth, only drier and hotter. */
+  @Test
+  void namedYearsAreDryAndNothingElseOfTheWeatherChanges() {
+    WeatherParameters p = PlayedTrees.parameters("tilia-cordata").weather();
+    int dryByChance = 0;
+    for (int member = 0; member < 200; member++) {
+      for (int year = 1; year <= 3; year++) {
+        SiteYear plain = year(DryYears.NEVER, member, year);
+        SiteYear drawn = year(DryYears.BY_CHANCE, member, year);
+        SiteYear named = year(new DryYears(true, Set.of(1, 2)), member, year);
+        boolean chance = !Arrays.equals(plain.rainMm, drawn.rainMm);
+        double dry = year < 3 || chance ? p.dryYearRain() : 1;
+        double warm = year < 3 || chance ? p.dryYearWarmthC() : 0;
+        dryByChance += chance ? 1 : 0;
+        for (int month = 0; month < 12; month++) {
+          boolean season = month >= 4 && month <= 8;
+          assertThat(named.rainMm[month])
+              .isCloseTo(plain.rainMm[month] * (season ? dry : 1), within(1e-9));
+          assertThat(named.temperatureC[month])
+              .isCloseTo(plain.temperatureC[month] + (season ? warm : 0), within(1e-9));
+        }
+        assertThat(named.gustMs).isEqualTo(plain.gustMs).isEqualTo(drawn.gustMs);
+        assertThat(named.insectDefoliation).isEqualTo(plain.insectDefoliation);
+        assertThat(named.frostLoss).isEqualTo(plain.frostLoss);
+        assertThat(named.radiationMjM2Day).isEqualTo(plain.radiationMjM2Day);
+      }
+    }
+    assertThat(dryByChance / 600.0)
+        .as("dry years by chance, within four standard errors")
+        .isCloseTo(
+            p.dryYearChance(),
+            within(4 * Math.sqrt(p.dryYearChance() * (1 - p.dryYearChance()) / 600)));
+  }
+
+  private static SiteYear year(DryYears dryYears, int member, int year) {
+    YearContext context =
+        new YearContext(
+            new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
+    context.parameters = PlayedTrees.parameters("tilia-cordata");
+    context.state.year = year;
+    Weather weather = new Weather(PlayedTrees.MARITIME, PlayedTrees.OPEN, dryYears);
+    context.random.start(77, member, year, weather.name());
+    weather.run(context);
+    return context.site;
   }
 
   /**

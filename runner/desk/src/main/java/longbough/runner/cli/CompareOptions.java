@@ -67,19 +67,11 @@ final class CompareOptions {
     if (!problems.isEmpty()) {
       throw new InputException(problems);
     }
-    return new SimulationInput(
-        input.title(),
-        input.species(),
-        input.parameters(),
-        input.tree(),
-        input.site(),
-        input.climate(),
+    return input.playing(
         chosen,
         years == null ? input.years() : years,
         members == null ? input.members() : members,
-        seed == null ? input.seed() : seed,
-        input.crew(),
-        input.filledIn());
+        seed == null ? input.seed() : seed);
   }
 
   int threads() {
