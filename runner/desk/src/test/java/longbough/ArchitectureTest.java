@@ -5,6 +5,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -22,6 +23,8 @@ import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.Set;
 import longbough.model.process.Process;
+import longbough.runner.validate.lab.GeneralNumbers;
+import longbough.shared.source.ParameterLibrary;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -124,6 +127,34 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("picocli.."));
+  }
+
+  @Test
+  void experimentsPlayWithTheNumbersBeingTried() {
+    check(
+        noClasses()
+            .that()
+            .resideInAPackage("longbough.runner.validate..")
+            .and()
+            .doNotHaveFullyQualifiedName(GeneralNumbers.class.getName())
+            .should()
+            .dependOnClassesThat()
+            .belongToAnyOf(ParameterLibrary.class)
+            .because("a fit tries other numbers; GeneralNumbers.table() has them"));
+  }
+
+  @Test
+  void experimentsKeepNoTree() {
+    check(
+        noFields()
+            .that()
+            .areStatic()
+            .and()
+            .areDeclaredInClassesThat()
+            .resideInAPackage("longbough.runner.validate.experiment..")
+            .should()
+            .haveRawType(resideInAPackage("longbough.runner.validate.lab.."))
+            .because("a tree kept from an earlier play would have its numbers, not those tried"));
   }
 
   private static void check(ArchRule rule) {

@@ -58,7 +58,8 @@ public final class CarbonUse implements Experiment {
                 && ratio[1] <= ratio[0] + NO_RISE
                 && ratio[2] <= ratio[1] + NO_RISE,
             "Open-grown Norway maple, common oak, beech and Norway spruce, maritime climate, years 4 to"
-                + " 10, 10 futures; size stands for age, and a rise of up to 0.02 counts as none."));
+                + " 10, 10 futures; size stands for age, and a rise of up to 0.02 counts as none.",
+            checks.get("F33").readings(ratio)));
   }
 
   private static double ratio(Lab lab) {

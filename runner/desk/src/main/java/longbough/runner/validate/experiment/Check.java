@@ -1,6 +1,8 @@
 package longbough.runner.validate.experiment;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * One published result to be met, as in the check files.
@@ -83,6 +85,29 @@ public record Check(
       held = values[i] >= least[i] && values[i] <= most[i];
     }
     return held;
+  }
+
+  /**
+   * Values with the band that each is asked to meet: each its own where the cells hold as many,
+   * else all the same one; none where the check has no band.
+   */
+  public List<Reading> readings(double... values) {
+    double[] least = ends(lowText);
+    double[] most = ends(highText);
+    boolean each = least.length == values.length && most.length == values.length;
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      double from = each ? least[i] : low;
+      double to = each ? most[i] : high;
+      if (!Double.isNaN(from) || !Double.isNaN(to)) {
+        readings.add(new Reading(values[i], from, to));
+      }
+    }
+    return readings;
+  }
+
+  private static double[] ends(String cell) {
+    return cell.matches("[-0-9./; ]+") ? numbers(cell) : new double[0];
   }
 
   /** The band as words, e.g. {@code 18 / 32 to 55 / 98 cm}. */

@@ -38,7 +38,8 @@ public final class ClearedCherry implements Experiment {
             first.low() + " to " + first.high(),
             first.holds(a),
             a > b,
-            setUp(half)),
+            setUp(half),
+            first.readings(a)),
         new Finding(
             "P08b",
             String.format(
@@ -46,7 +47,8 @@ public final class ClearedCherry implements Experiment {
             "at least " + second.low(),
             second.holds(ratio),
             ratio > 1 && b < NEARLY_ALL,
-            setUp(most)));
+            setUp(most),
+            second.readings(ratio)));
   }
 
   private static String setUp(Played played) {

@@ -46,7 +46,8 @@ public final class ClearedConiferTrunk implements Experiment {
         check.holds(perM),
         perM > 1,
         "Sitka spruce of 25 cm, sides open by 0.6, maritime, 20 futures; half of the live crown"
-            + " raised in winter of year 1; mean of years 6-9; many is read as more than one.");
+            + " raised in winter of year 1; mean of years 6-9; many is read as more than one.",
+        check.readings(perM));
   }
 
   private static Finding fir() {
@@ -63,7 +64,8 @@ public final class ClearedConiferTrunk implements Experiment {
         little < 1,
         more > little && free > little,
         "Douglas-fir of 20 cm, sides open by 0.3, maritime, 20 futures; 40 % of the live crown raised"
-            + " in winter of year 1; trunk sprouts at the end of year 2.");
+            + " in winter of year 1; trunk sprouts at the end of year 2.",
+        List.of(Reading.atMost(little, 1)));
   }
 
   private static double perM(Lab lab, double share) {

@@ -40,7 +40,8 @@ public final class ClosedCanopy implements Experiment {
         check.holds(broadleaf) && check.holds(conifer),
         conifer < broadleaf,
         "A flat canopy of leaf area index 4 of beech and of Norway spruce, clumped and with wood as in"
-            + " the model, lit from straight above: -ln(light passed) over leaf area index.");
+            + " the model, lit from straight above: -ln(light passed) over leaf area index.",
+        check.readings(broadleaf, conifer));
   }
 
   private static double effective(String species) {
@@ -101,7 +102,8 @@ public final class ClosedCanopy implements Experiment {
         "0.02 to 0.12",
         check.holds(thin) && check.holds(dense),
         dense < thin,
-        "A flat canopy of red maple, clumped and with wood as in the model, lit from straight above.");
+        "A flat canopy of red maple, clumped and with wood as in the model, lit from straight above.",
+        check.readings(thin, dense));
   }
 
   private static ModelParameters random(String species) {

@@ -57,7 +57,8 @@ public final class ConiferDoseSweep implements Experiment {
         check.low() + " to " + check.high(),
         check.holds(start),
         direction,
-        setUp);
+        setUp,
+        check.readings(start));
   }
 
   private static boolean below(double[] free, double[] crowded) {

@@ -56,7 +56,8 @@ public final class CrownLoss implements Experiment {
                 f("%.2f at 62 %%, %.2f at 85 %%, against %.2f at 25 %%", half, above, before),
                 "below 0.95, lowest above 75 %",
                 b.holds(half) && b.holds(above),
-                above < half && half < before));
+                above < half && half < before,
+                b.readings(half, above)));
     double threshold = (threshold(maple) + threshold(oak)) / 2;
     found.add(
         judged(checks.get("P15c"), "Sugar maple and red oak")

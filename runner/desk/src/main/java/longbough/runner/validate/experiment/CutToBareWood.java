@@ -40,14 +40,16 @@ public final class CutToBareWood implements Experiment {
             "none",
             most == 0,
             most < 1 && most < yew,
-            "Scots pine, silver fir and western red cedar of 20 cm" + setUp()),
+            "Scots pine, silver fir and western red cedar of 20 cm" + setUp(),
+            List.of(Reading.atMost(most, 0))),
         new Finding(
             "P11b",
             String.format(Locale.ROOT, "%.0f shoots", yew),
             "at least " + b.low(),
             b.holds(yew),
             yew > 0,
-            "Yew of 20 cm" + setUp()));
+            "Yew of 20 cm" + setUp(),
+            b.readings(yew)));
   }
 
   private static String setUp() {

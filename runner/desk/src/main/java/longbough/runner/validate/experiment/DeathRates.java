@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import longbough.model.history.History;
+import longbough.runner.validate.lab.GeneralNumbers;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
-import longbough.shared.source.ParameterLibrary;
 
 /**
  * F14-F16: yearly deaths by trunk size, by condition and by the share of the crown that is dead.
@@ -50,7 +50,8 @@ public final class DeathRates implements Experiment {
         below,
         below,
         "Red oak of 15, 30, 50 and 80 cm dbh in the open, continental climate, 150 futures of ten"
-            + " years each, storms included; the claim itself is the test.");
+            + " years each, storms included; the claim itself is the test.",
+        List.of(Reading.atMost(rate[0], forest[0]), Reading.atMost(rate[1], forest[1])));
   }
 
   private static double yearlyRate(double dbhM) {
@@ -77,7 +78,8 @@ public final class DeathRates implements Experiment {
         held,
         unhealthy > healthy,
         "Norway maple and red oak of 30 cm dbh in the open, rated 0.85 against 0.4 of 1, continental climate, 300 futures"
-            + " each of one year.");
+            + " each of one year.",
+        List.of(new Reading(times, LEAST_TIMES, MOST_TIMES)));
   }
 
   private static Finding byDieback(Check check) {
@@ -93,15 +95,16 @@ public final class DeathRates implements Experiment {
         rises,
         "Same trees with 10, 35 and 70 per cent of the shoots missing evenly over the"
             + " crown and the reserve that the model gives such a tree, 300 futures each of one"
-            + " year.");
+            + " year.",
+        check.readings(dead));
   }
 
   /** The condition at which the model takes a share of the shoots as missing. */
   private record Rating(double least, double slope) {
     Rating() {
       this(
-          ParameterLibrary.general().value("allocation.condition_least"),
-          ParameterLibrary.general().value("allocation.condition_slope"));
+          GeneralNumbers.table().value("allocation.condition_least"),
+          GeneralNumbers.table().value("allocation.condition_slope"));
     }
 
     double rated(double deadShare) {

@@ -99,7 +99,12 @@ public final class DecayColumns implements Experiment {
     double poor = flushDecay(TrunkBench.of(WEAK).reserve(0.15));
     double rich = flushDecay(TrunkBench.of(WEAK));
     return new Judged(check, f(BENCH, "horse-chestnut") + " Flush cut of 8 cm after six years.")
-        .claim(f("%.2f times the decay at 0.15 of the reserve ceiling", poor / rich), poor > rich);
+        .claim(
+            f("%.2f times the decay at 0.15 of the reserve ceiling", poor / rich),
+            check.direction(),
+            poor > rich,
+            poor > rich,
+            List.of(Reading.atLeast(poor / rich, 1)));
   }
 
   private static double flushDecay(TrunkBench bench) {
@@ -183,6 +188,7 @@ public final class DecayColumns implements Experiment {
                 none, much, flush.columnM(w)),
             "none against a long column; flush far worse inside",
             none == 0 && flush.columnM(w) > 0.5,
-            much > 2 * none && much > 0);
+            much > 2 * none && much > 0,
+            List.of(Reading.atLeast(flush.columnM(w), 0.5)));
   }
 }

@@ -50,7 +50,8 @@ public final class DeclineBeforeDeath implements Experiment {
             longConifer > longBroadleaf,
             "Red oak, beech, Scots pine and Norway spruce of 40 cm, continental climate, walled in and in"
                 + " poor condition (0.4), 60 futures of 40 years, deaths other than by wind; declined"
-                + " where the last five rings before death are below 0.85 of those of the living."));
+                + " where the last five rings before death are below 0.85 of those of the living.",
+            checks.get("F45").readings(share)));
   }
 
   /** Deaths and declines among some species. */

@@ -49,7 +49,8 @@ public final class DroughtResponse implements Experiment {
         apart < 0.05,
         "Yearly assimilation of an open-grown beech and Norway spruce of 40 cm with the soil held at"
             + " one share of water, falling in steps of 0.01; onset where 0.5 % is lost; shape as the"
-            + " loss over the loss in dry soil.");
+            + " loss over the loss in dry soil.",
+        check.readings(broadleaf, conifer));
   }
 
   private static double onset(String species) {
@@ -96,7 +97,8 @@ public final class DroughtResponse implements Experiment {
         hard < usual && usual < 1,
         "Open-grown beech, common oak, Norway spruce and Scots pine of 40 cm, continental climate, 30"
             + " futures: production of the hardest dry year within the ranges of the weather (rain of the"
-            + " season 0.2 of normal, 3 degC warmer) over the same year without it.");
+            + " season 0.2 of normal, 3 degC warmer) over the same year without it.",
+        check.readings(hard));
   }
 
   private static double production(Lab lab) {

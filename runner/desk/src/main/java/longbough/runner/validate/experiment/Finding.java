@@ -1,5 +1,7 @@
 package longbough.runner.validate.experiment;
 
+import java.util.List;
+
 /**
  * What an experiment found for one check.
  *
@@ -9,6 +11,7 @@ package longbough.runner.validate.experiment;
  * @param inBand whether the published figure was met within the check's own tolerance
  * @param rightDirection whether the weaker claim of direction holds
  * @param setUp one sentence: which trees, how many futures, what was simplified
+ * @param readings the numbers behind the verdict with their bands; none where a claim has none
  */
 public record Finding(
     String check,
@@ -16,4 +19,17 @@ public record Finding(
     String expected,
     boolean inBand,
     boolean rightDirection,
-    String setUp) {}
+    String setUp,
+    List<Reading> readings) {
+
+  /** A finding whose verdict rests on no number. */
+  public Finding(
+      String check,
+      String got,
+      String expected,
+      boolean inBand,
+      boolean rightDirection,
+      String setUp) {
+    this(check, got, expected, inBand, rightDirection, setUp, List.of());
+  }
+}

@@ -3,6 +3,8 @@ package longbough.runner.validate.experiment;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import longbough.model.pruning.CutKind;
 import longbough.model.pruning.Operation;
 import longbough.model.pruning.Operation.Reduce;
@@ -57,7 +59,8 @@ public final class HeadedStreetTrees implements Experiment {
             a.low() + " to " + a.high() + ", each",
             within,
             declines,
-            SET_UP + "a quarter of the foliage headed at the limbs' ends."),
+            SET_UP + "a quarter of the foliage headed at the limbs' ends.",
+            a.readings(first)),
         new Finding(
             "P10b",
             "reduction " + words(reduced) + ", removal " + words(removed),
@@ -66,7 +69,11 @@ public final class HeadedStreetTrees implements Experiment {
             slower,
             SET_UP
                 + "a quarter of the foliage at the limbs' ends by removal cuts, and a fifth of the spread reduced"
-                + " to laterals."));
+                + " to laterals.",
+            Stream.of(reduced, removed)
+                .flatMapToDouble(DoubleStream::of)
+                .mapToObj(ratio -> Reading.atMost(ratio, 1))
+                .toList()));
   }
 
   private static Thin tips(CutKind kind) {

@@ -46,7 +46,8 @@ public final class InsectYears implements Experiment {
                 f("moderate %.2f, low %.2f", moderate, low),
                 "0.07 and 0.01, at most 0.12",
                 c.holds(moderate) && c.holds(low),
-                severe > moderate && moderate >= low));
+                severe > moderate && moderate >= low,
+                c.readings(moderate, low)));
   }
 
   private static double deaths(double share) {

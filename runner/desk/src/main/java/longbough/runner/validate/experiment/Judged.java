@@ -1,5 +1,6 @@
 package longbough.runner.validate.experiment;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Writes findings: a number against its check's band, or a claim that holds or does not. */
@@ -14,7 +15,12 @@ final class Judged {
 
   /** One number against the check's own band. */
   Finding number(double got, boolean rightDirection) {
-    return claim((f("%.3g", got) + " " + unit()).trim(), band(), check.holds(got), rightDirection);
+    return claim(
+        (f("%.3g", got) + " " + unit()).trim(),
+        band(),
+        check.holds(got),
+        rightDirection,
+        check.readings(got));
   }
 
   /** One number against the check's own band, with more to say about it. */
@@ -23,11 +29,18 @@ final class Judged {
         (f("%.3g", got) + " " + unit()).trim() + " (" + more + ")",
         band(),
         check.holds(got),
-        rightDirection);
+        rightDirection,
+        check.readings(got));
   }
 
   Finding claim(String got, String expected, boolean inBand, boolean rightDirection) {
-    return new Finding(check.id(), got.trim(), expected, inBand, rightDirection, setUp);
+    return claim(got, expected, inBand, rightDirection, List.of());
+  }
+
+  /** A claim with the numbers behind it. */
+  Finding claim(
+      String got, String expected, boolean inBand, boolean rightDirection, List<Reading> readings) {
+    return new Finding(check.id(), got.trim(), expected, inBand, rightDirection, setUp, readings);
   }
 
   /** A claim of direction alone. */

@@ -50,7 +50,8 @@ public final class LeafTraits implements Experiment {
             "0.06 to 0.22",
             f20.holds(ratio[0]) && f20.holds(ratio[1]),
             ratio[1] > ratio[0],
-            WHO + "."),
+            WHO + ".",
+            f20.readings(ratio)),
         pair(
             "F21",
             (leafMonths(Lab.MARITIME) + leafMonths(Lab.CONTINENTAL)) / 2,
@@ -72,7 +73,8 @@ public final class LeafTraits implements Experiment {
             Locale.ROOT, "%.1f to %.1f and %.1f to %.1f", band[0], band[1], band[2], band[3]),
         in,
         in,
-        setUp);
+        setUp,
+        List.of(new Reading(deciduous, band[0], band[1]), new Reading(needle, band[2], band[3])));
   }
 
   private static double leafMonths(longbough.model.parameter.Climate climate) {

@@ -65,7 +65,8 @@ public final class LeafWoodRoot implements Experiment {
         check.band(),
         held,
         held,
-        SET_UP);
+        SET_UP,
+        check.readings(ratio));
   }
 
   private static double sapM2(TreeState state) {
@@ -84,7 +85,8 @@ public final class LeafWoodRoot implements Experiment {
         check.holds(broad),
         times >= 3 && times <= 4,
         "Mean over the sun and shade leaves of the crown of an open-grown tree of 30 cm dbh; same"
-            + " species as in F09.");
+            + " species as in F09.",
+        List.of(check.readings(broad).get(0), new Reading(times, 3, 4)));
   }
 
   private static double leafMass(List<String> species) {
@@ -104,7 +106,8 @@ public final class LeafWoodRoot implements Experiment {
         check.band(),
         held,
         needle < broad,
-        SET_UP + " Roots with fine roots; shoots at the year's end, so without deciduous leaves.");
+        SET_UP + " Roots with fine roots; shoots at the year's end, so without deciduous leaves.",
+        check.readings(broad, needle));
   }
 
   private static double rootOverShoot(TreeState state) {
@@ -132,7 +135,10 @@ public final class LeafWoodRoot implements Experiment {
         near,
         Arrays.equals(sorted, share),
         "Red oak, tulip tree, green ash for white ash, red maple, European for American beech; grown"
-            + " ten years from 30 cm dbh in the open, maritime climate, 10 futures.");
+            + " ten years from 30 cm dbh in the open, maritime climate, 10 futures.",
+        IntStream.range(0, share.length)
+            .mapToObj(i -> Reading.near(share[i], published[i], SHARE_TOLERANCE))
+            .toList());
   }
 
   private static Lab lab(String species, double dbhM) {

@@ -47,7 +47,8 @@ public final class LeavesLeft implements Experiment {
         check.low() + " to " + check.high(),
         check.holds(least) && check.holds(most),
         most > least && most > half && half > fading && fading >= 1,
-        "Holm oak" + SET_UP + " autumn (about 13 weeks) of 30 and 70 % of the foliage.");
+        "Holm oak" + SET_UP + " autumn (about 13 weeks) of 30 and 70 % of the foliage.",
+        check.readings(least, most));
   }
 
   private static Finding later(Check check, Lab oak) {
@@ -62,7 +63,8 @@ public final class LeavesLeft implements Experiment {
         check.low() + " to " + check.high() + " on average",
         check.holds(mean),
         eleven < six && check.holds(eleven),
-        "Holm oak" + SET_UP + " summer, spring and winter (6, 8, 11 months) of half the crown.");
+        "Holm oak" + SET_UP + " summer, spring and winter (6, 8, 11 months) of half the crown.",
+        check.readings(mean));
   }
 
   private static Finding of(Check check, Lab pine) {
@@ -74,7 +76,8 @@ public final class LeavesLeft implements Experiment {
         check.low() + " to " + check.high(),
         check.holds(soon) && check.holds(later),
         check.holds(soon) && check.holds(later),
-        "Scots pine" + SET_UP + " autumn and summer of half the foliage; a rule of the model.");
+        "Scots pine" + SET_UP + " autumn and summer of half the foliage; a rule of the model.",
+        check.readings(soon, later));
   }
 
   private static Operation loss(double share) {

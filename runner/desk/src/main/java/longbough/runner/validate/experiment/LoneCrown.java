@@ -1,5 +1,6 @@
 package longbough.runner.validate.experiment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -60,7 +61,8 @@ public final class LoneCrown implements Experiment {
         leafy >= 0.08 && leafy <= 0.30 && leafless >= 0.40 && leafless <= 0.60,
         wood >= 0.25 && wood <= 0.50,
         "Median of the library's deciduous broadleaves of 60 cm, open-grown, looking straight up over"
-            + " the whole shadow; leafless as the wood's part of the depth.");
+            + " the whole shadow; leafless as the wood's part of the depth.",
+        List.of(new Reading(leafy, 0.08, 0.30), new Reading(leafless, 0.40, 0.60)));
   }
 
   /** Mean over the crown's shadow of the light that passes straight down. */
@@ -89,9 +91,11 @@ public final class LoneCrown implements Experiment {
             Lab.of("tilia-cordata", 0.4, Lab.MARITIME, 1, 1), new LightParameters(EVEN_SKY, 1, 0));
     StringBuilder got = new StringBuilder();
     boolean met = true;
+    List<Reading> readings = new ArrayList<>();
     boolean more = true;
     for (double leafIndex : LEAF_INDEX) {
       double caught = BoxCrown.ball(5, leafIndex, p).caughtShare();
+      readings.add(Reading.near(caught, 2, 0.02));
       met &= Math.abs(caught / 2 - 1) <= 0.01;
       more &= caught > 1.5;
       got.append(got.isEmpty() ? "" : " / ").append(String.format(Locale.ROOT, "%.2f", caught));
@@ -104,6 +108,7 @@ public final class LoneCrown implements Experiment {
         more,
         "A ball of 5 m radius in the light grid under an even sky, with 6, 8 and 12 m2 of leaf over"
             + " each m2 of shadow, which stop nearly all light; the model keeps no single sun beam, so"
-            + " 1/sin(e) is not tried; the weaker claim taken as over 1.5.");
+            + " 1/sin(e) is not tried; the weaker claim taken as over 1.5.",
+        readings);
   }
 }

@@ -1,5 +1,6 @@
 package longbough.runner.validate.experiment;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +37,7 @@ public final class NeedleLife implements Experiment {
   public List<Finding> run(Map<String, Check> checks) {
     StringBuilder got = new StringBuilder();
     boolean all = true;
+    List<Reading> readings = new ArrayList<>();
     double[] years = new double[PUBLISHED.size()];
     int n = 0;
     for (Map.Entry<String, Double> species : PUBLISHED.entrySet()) {
@@ -46,6 +48,7 @@ public final class NeedleLife implements Experiment {
               .alone(YEARS)
               .meanState(YEARS, NeedleLife::summers);
       years[n++] = life;
+      readings.add(Reading.near(life, species.getValue(), TOLERANCE * species.getValue()));
       all &= Math.abs(life / species.getValue() - 1) <= TOLERANCE;
       got.append(got.isEmpty() ? "" : " / ").append(String.format(Locale.ROOT, "%.1f", life));
     }
@@ -59,7 +62,8 @@ public final class NeedleLife implements Experiment {
             order,
             "Open-grown trees of 40 cm, maritime climate, 15 years without insects or frost, 10"
                 + " futures; life from the canopy's age classes at the end; the weaker claim taken as"
-                + " pine below Douglas-fir below spruce and fir."));
+                + " pine below Douglas-fir below spruce and fir.",
+            readings));
   }
 
   private static double summers(TreeState state) {

@@ -1,5 +1,6 @@
 package longbough.runner.validate.experiment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -63,7 +64,8 @@ public final class OneDefoliation implements Experiment {
         "Open-grown oaks of 40 cm, continental climate, 0.95 of the leaves eaten once"
             + BESIDE
             + "; recovered when leaf area, reserve and growth all stay at 0.95 of the twin's; the weaker"
-            + " claim taken as more than a year.");
+            + " claim taken as more than a year.",
+        check.readings(mean));
   }
 
   private static Finding pineDeaths(Check check) {
@@ -89,7 +91,8 @@ public final class OneDefoliation implements Experiment {
         dead[2] > dead[1] && dead[1] >= dead[0] && dead[1] <= 0.20,
         "Open-grown jack pine of 20 cm, continental climate, 60 futures, 0.45, 0.70 or 0.95 of the"
             + " needles of all ages eaten once; the weaker claim taken as rising, with heavy loss not"
-            + " above 0.20.");
+            + " above 0.20.",
+        check.readings(dead[2]));
   }
 
   private static Finding pineRings() {
@@ -98,15 +101,18 @@ public final class OneDefoliation implements Experiment {
     boolean rises = true;
     double before = 0;
     double fifth = 0;
+    List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < CLASSES.length; i++) {
       Trial trial = new Trial("pinus-banksiana", 0.2, Lab.CONTINENTAL, CLASSES[i]);
       double lost = 1 - trial.growth(EVENT + 1);
       in &= Math.abs(lost - SUMMERWOOD_LOST[i]) <= 0.15;
       rises &= lost > before;
       before = lost;
+      readings.add(Reading.near(lost, SUMMERWOOD_LOST[i], 0.15));
       fifth = i == 2 ? trial.growth(EVENT + 5) : fifth;
       got.append(got.isEmpty() ? "" : " / ").append(String.format(Locale.ROOT, "%.2f", lost));
     }
+    readings.add(Reading.atLeast(fifth, 0.9));
     return new Finding(
         "F42",
         got + String.format(Locale.ROOT, "; heavy in year 5 %.2f of the twin's ring", fifth),
@@ -116,7 +122,8 @@ public final class OneDefoliation implements Experiment {
         "Open-grown jack pine of 20 cm, continental climate"
             + BESIDE
             + "; the four classes taken as 0.20, 0.45, 0.70 and 0.90 of the needles, the whole ring for"
-            + " the summerwood.");
+            + " the summerwood.",
+        readings);
   }
 
   private static Finding firs(Check check) {
@@ -148,7 +155,8 @@ public final class OneDefoliation implements Experiment {
         "Open-grown silver fir (for grand fir) and Douglas-fir of 30 cm, maritime climate, 0.75 of the"
             + " needles eaten in one year"
             + BESIDE
-            + "; years until the ring stays at 0.95 of the twin's; the weaker claim by 0.25, 0.5, 0.75.");
+            + "; years until the ring stays at 0.95 of the twin's; the weaker claim by 0.25, 0.5, 0.75.",
+        check.readings(mean));
   }
 
   /** Trees eaten once, and their twins. */

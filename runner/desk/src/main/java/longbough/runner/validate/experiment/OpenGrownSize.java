@@ -55,7 +55,8 @@ public final class OpenGrownSize implements Experiment {
         check.band(),
         check.holds(value),
         value > smaller,
-        SET_UP);
+        SET_UP,
+        check.readings(value));
   }
 
   private static Finding conifers(Check check) {
@@ -70,7 +71,8 @@ public final class OpenGrownSize implements Experiment {
         check.holdsEach(size),
         rises,
         "Blue spruce, white pine and Douglas fir grown on from 20 cm dbh in the open, continental"
-            + " climate, 12 futures each.");
+            + " climate, 12 futures each.",
+        check.readings(size));
   }
 
   private static Finding byAge(Check check, List<Played> grown) {
@@ -84,7 +86,8 @@ public final class OpenGrownSize implements Experiment {
         check.band(),
         check.holdsEach(first, second),
         slows,
-        SET_UP);
+        SET_UP,
+        check.readings(first, second));
   }
 
   private static Finding rings(Check check, List<Played> grown) {
@@ -97,7 +100,8 @@ public final class OpenGrownSize implements Experiment {
         check.band() + ", falling",
         check.holds(all),
         late < early,
-        SET_UP);
+        SET_UP,
+        check.readings(all));
   }
 
   private static double ring(List<Played> grown, int from, int to) {

@@ -41,7 +41,8 @@ public final class RadicallyCutPlane implements Experiment {
                     + " headed to 40 %% of their length in winter of year 1 (%.0f %% of the"
                     + " foliage); the pool; the filling of what holds it is at %.2f.",
                 100 * cut.dose(1),
-                filling)));
+                filling),
+            check.readings(ratio)));
   }
 
   private static double ratio(Played cut, Played alone, YearColumn column) {

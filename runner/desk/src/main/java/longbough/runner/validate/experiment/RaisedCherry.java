@@ -44,7 +44,8 @@ public final class RaisedCherry implements Experiment {
             c.low() + " to " + c.high() + ", both",
             c.holds(heightHalf) && c.holds(heightMost),
             Math.abs(heightHalf - 1) < LASTING_SHARE && Math.abs(heightMost - 1) < LASTING_SHARE,
-            "As P01a; the direction holds while neither departs by more than a tenth."));
+            "As P01a; the direction holds while neither departs by more than a tenth.",
+            c.readings(heightHalf, heightMost)));
   }
 
   private static Finding finding(Check check, double ratio, boolean falls, double dose) {
@@ -59,7 +60,8 @@ public final class RaisedCherry implements Experiment {
             "Wild cherry of 15 cm, open-grown, maritime, 30 futures; raised in winter of year 1,"
                 + " which took %.0f %% of the foliage; direction over a quarter, a half and three"
                 + " quarters of the crown's length.",
-            100 * dose));
+            100 * dose),
+        check.readings(ratio));
   }
 
   private static Played raised(Lab lab, double share) {

@@ -55,7 +55,8 @@ public final class RaisedEvergreen implements Experiment {
             ratios[0],
             ratios[1],
             ratios[2],
-            ratios[3]));
+            ratios[3]),
+        check.readings(months));
   }
 
   private static double[] ratios(Lab lab, Played alone, double share) {

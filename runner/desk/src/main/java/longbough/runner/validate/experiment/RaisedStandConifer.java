@@ -39,14 +39,16 @@ public final class RaisedStandConifer implements Experiment {
             a.low() + " to " + a.high(),
             a.holds(first),
             first >= NO_LOSS,
-            setUp(little)),
+            setUp(little),
+            a.readings(first)),
         new Finding(
             "P02b",
             String.format(Locale.ROOT, "%.2f, in year 2 %.2f", halfFirst, halfSecond),
             b.low() + " to " + b.high() + ", in year 2 at least " + NO_LOSS,
             b.holds(halfFirst) && halfSecond >= NO_LOSS,
             halfFirst < 1 && halfSecond >= NO_LOSS,
-            setUp(half)));
+            setUp(half),
+            List.of(b.readings(halfFirst).get(0), Reading.atLeast(halfSecond, NO_LOSS))));
   }
 
   private static String setUp(Played played) {

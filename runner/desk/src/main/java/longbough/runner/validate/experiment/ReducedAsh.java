@@ -47,14 +47,16 @@ public final class ReducedAsh implements Experiment {
             c.low() + " to " + c.high(),
             c.holds(peak),
             risesAndFalls,
-            SET_UP + "sprouts counted at each year's end, the first spring being year 1."),
+            SET_UP + "sprouts counted at each year's end, the first spring being year 1.",
+            c.readings(peak)),
         new Finding(
             "P09d",
             String.format(Locale.ROOT, "%.2f of the number, %.2f of the volume", number, volume),
             "both below 1",
             number < 1 && volume < 1,
             number < 1 && volume < 1,
-            SET_UP + "condition 0.3 against 0.85; number in year 1, sprout wood in year 2."));
+            SET_UP + "condition 0.3 against 0.85; number in year 1, sprout wood in year 2.",
+            List.of(Reading.atMost(number, 1), Reading.atMost(volume, 1))));
   }
 
   private static Played reduced(Lab lab) {

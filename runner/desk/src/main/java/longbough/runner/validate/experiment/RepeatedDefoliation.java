@@ -78,7 +78,8 @@ public final class RepeatedDefoliation implements Experiment {
         "Open-grown red and common oak of 40 cm, continental climate, 0.95 of the leaves eaten every"
             + " year for 8 years without any second flush, 30 futures; reserve over its ceiling at the"
             + " year's end over the spared twin's, in steps of 0.05: the level below which half of the"
-            + " trees and more die within the year; almost none taken as under 0.05.");
+            + " trees and more die within the year; almost none taken as under 0.05.",
+        check.readings(level));
   }
 
   private static Integer[] years() {
@@ -117,7 +118,8 @@ public final class RepeatedDefoliation implements Experiment {
         evergreen >= 0.8 && deciduous <= 0.1,
         evergreen > deciduous,
         "Holm oak and common oak of 10 cm, maritime climate, 30 futures, every leaf lost in early summer"
-            + " and no second flush, for the second loss; the carbon of a second canopy is not charged.");
+            + " and no second flush, for the second loss; the carbon of a second canopy is not charged.",
+        List.of(new Reading(evergreen, 0.8, 1), new Reading(deciduous, 0, 0.1)));
   }
 
   private static double deadInFirstYear(String species) {

@@ -155,7 +155,8 @@ public final class ReserveSeasons implements Experiment {
         check.band() + "; " + check.direction(),
         check.holdsEach(earlyLate),
         right,
-        SET_UP);
+        SET_UP,
+        check.readings(earlyLate));
   }
 
   private static Finding stem(Check check, double[] earlyLate, boolean right) {
@@ -165,7 +166,8 @@ public final class ReserveSeasons implements Experiment {
         check.band() + "; " + check.direction(),
         check.holds(earlyLate[0]) && check.holds(earlyLate[1]),
         right,
-        SET_UP);
+        SET_UP,
+        check.readings(earlyLate));
   }
 
   private static Finding canopies(Check check, List<Sampled> all) {
@@ -176,7 +178,8 @@ public final class ReserveSeasons implements Experiment {
         check.band(),
         check.holds(count),
         count > 1,
-        SET_UP + " Reserve carbon over leaf carbon, the cost of building not counted.");
+        SET_UP + " Reserve carbon over leaf carbon, the cost of building not counted.",
+        check.readings(count));
   }
 
   private static Finding swings(Check check, double rise) {
@@ -198,7 +201,8 @@ public final class ReserveSeasons implements Experiment {
         check.band() + "; " + check.direction(),
         check.holdsEach(leaves, share),
         leaves > 2,
-        SET_UP);
+        SET_UP,
+        check.readings(leaves, share));
   }
 
   private static Finding gain(Check check, List<Sampled> all) {
@@ -209,6 +213,7 @@ public final class ReserveSeasons implements Experiment {
         check.band() + "; " + check.direction(),
         check.holds(ratio),
         all.stream().allMatch(Sampled::lowestInEarlySummer),
-        SET_UP + " Swing between four readings a year; gain of standing wood and roots.");
+        SET_UP + " Swing between four readings a year; gain of standing wood and roots.",
+        check.readings(ratio));
   }
 }

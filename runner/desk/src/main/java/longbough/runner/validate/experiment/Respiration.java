@@ -1,5 +1,6 @@
 package longbough.runner.validate.experiment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,7 +56,11 @@ public final class Respiration implements Experiment {
         wood > 1 && leaves > 1 && within(growth, 0.20, 0.30),
         "A Norway spruce of 40 cm held a year at 20 and at 10 degC: its trunk, and its needles; growth"
             + " respiration as booked where fine roots are renewed; the weaker claim taken as a rise"
-            + " with warmth and growth respiration within.");
+            + " with warmth and growth respiration within.",
+        List.of(
+            new Reading(wood, 1.8, 2.3),
+            new Reading(leaves, 1.8, 2.3),
+            new Reading(growth, 0.20, 0.30)));
   }
 
   /** A bench whose living parts are the trunk and the leaves. */
@@ -89,9 +94,11 @@ public final class Respiration implements Experiment {
   private static Finding sapwood(Check check) {
     StringBuilder got = new StringBuilder();
     boolean in = true;
+    List<Reading> readings = new ArrayList<>();
     for (String species : CONIFERS) {
       double respired = cubicMetre(Lab.of(species, 0.1, Lab.MARITIME, 1, 1));
       in &= check.holds(respired);
+      readings.addAll(check.readings(respired));
       got.append(got.isEmpty() ? "" : " / ").append(String.format(Locale.ROOT, "%.1f", respired));
     }
     double q10 = woodQ10(Lab.of(CONIFERS.get(0), 0.1, Lab.MARITIME, 1, 1));
@@ -102,7 +109,8 @@ public final class Respiration implements Experiment {
         in,
         within(q10, 1.5, 2.1),
         "A cubic metre of living sapwood of Scots pine, Norway spruce and Douglas-fir, thin enough to"
-            + " respire to the pith, held a year at 10 degC.");
+            + " respire to the pith, held a year at 10 degC.",
+        readings);
   }
 
   private static double cubicMetre(Lab lab) {
@@ -136,7 +144,8 @@ public final class Respiration implements Experiment {
         check.holds(perKgC),
         within(share, 0.35, 0.65),
         "Open-grown beech of 20 cm, maritime climate, tenth year, 10 futures; growth respiration of the"
-            + " stem's yearly wood against the maintenance of the same stem in the mean year.");
+            + " stem's yearly wood against the maintenance of the same stem in the mean year.",
+        check.readings(perKgC));
   }
 
   private static double stemKgC(TreeState state) {

@@ -72,7 +72,8 @@ public final class Rings implements Experiment {
         enough && ratio < mean(living) && mean(living) >= LIVING_LEAST,
         "Red oak and green ash from 20 cm dbh, closed in at the sides (openness 0.2), continental"
             + " climate, an insect year in every other, 80 futures of 70 years; chosen so that some"
-            + " trees die of exhaustion at all.");
+            + " trees die of exhaustion at all.",
+        check.readings(ratio));
   }
 
   private static boolean slow(CauseOfDeath cause) {
@@ -106,7 +107,8 @@ public final class Rings implements Experiment {
         mean(all) > 0,
         "Norway maple, red oak, small-leaved lime and green ash from 20 cm dbh, half closed in,"
             + " continental climate, 25 futures of 70 years, the first ten left out; raw rings, the"
-            + " trend with age left in.");
+            + " trend with age left in.",
+        check.readings(mean(all)));
   }
 
   private static double autocorrelation(History h) {

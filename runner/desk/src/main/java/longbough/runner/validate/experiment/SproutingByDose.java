@@ -43,14 +43,16 @@ public final class SproutingByDose implements Experiment {
             "at least " + a.low(),
             a.holds(dose),
             dose > 1,
-            SET_UP + "two thirds against one third of the foliage; sprouts at the end of year 1."),
+            SET_UP + "two thirds against one third of the foliage; sprouts at the end of year 1.",
+            a.readings(dose)),
         new Finding(
             "P09b",
             String.format(Locale.ROOT, "%.2f", season),
             "at most " + b.high(),
             b.holds(season),
             season < 1,
-            SET_UP + "two thirds in summer against winter; sprout wood after two seasons."));
+            SET_UP + "two thirds in summer against winter; sprout wood after two seasons.",
+            b.readings(season)));
   }
 
   private static double volume(Played played, int year) {

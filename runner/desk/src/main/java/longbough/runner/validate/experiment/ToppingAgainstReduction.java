@@ -65,7 +65,12 @@ public final class ToppingAgainstReduction implements Experiment {
                     growth[0],
                     growth[1],
                     growth[2]),
-                holds));
+                checks.get("P14").direction(),
+                holds,
+                holds,
+                List.of(
+                    Reading.atLeast(sprouts[0] / Math.max(sprouts[1], sprouts[2]), 1),
+                    Reading.atMost(growth[0] / Math.min(growth[1], growth[2]), 1))));
   }
 
   private static double sprouts(Played played) {

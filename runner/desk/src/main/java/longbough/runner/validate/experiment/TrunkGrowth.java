@@ -38,7 +38,8 @@ public final class TrunkGrowth implements Experiment {
         held,
         held,
         "Norway maple, red oak, small-leaved lime and green ash of 40 cm dbh in the open, maritime"
-            + " climate, 20 futures of ten years; seeds and exudates are not counted as production.");
+            + " climate, 20 futures of ten years; seeds and exudates are not counted as production.",
+        check.readings(mean));
   }
 
   private static double netOverGross(Played p) {
@@ -55,7 +56,8 @@ public final class TrunkGrowth implements Experiment {
         check.holds(open),
         open > walled,
         "Norway maple of 40 cm dbh, maritime climate, 20 futures of ten years; walling in takes most"
-            + " of the side light, not all of it.");
+            + " of the side light, not all of it.",
+        check.readings(open));
   }
 
   private static double cmAYear(Lab lab) {

@@ -4,6 +4,7 @@ import static longbough.runner.validate.experiment.Judged.f;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import longbough.model.pruning.Placement;
 import longbough.runner.validate.lab.TrunkBench;
 
@@ -71,7 +72,10 @@ public final class WoundClosing implements Experiment {
             f("%.1f / %.1f / %.1f mm", got[0], got[1], got[2]),
             "17.5 / 12.7 / 9.5 mm within 15 % each; 25 mm stays open",
             met,
-            got[0] > got[1] && got[1] > got[2]);
+            got[0] > got[1] && got[1] > got[2],
+            IntStream.range(0, got.length)
+                .mapToObj(i -> Reading.near(got[i], asked[i], 0.15 * asked[i]))
+                .toList());
   }
 
   private static Finding tenCentimetres(Check check, double linden) {
@@ -94,7 +98,8 @@ public final class WoundClosing implements Experiment {
                 got[0], got[1], got[2], got[3]),
             "4 to 8 years each; never under 3",
             met,
-            least >= 3);
+            least >= 3,
+            check.readings(got));
   }
 
   private static Finding seasons(Check check) {

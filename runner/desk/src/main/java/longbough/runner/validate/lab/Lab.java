@@ -26,7 +26,6 @@ import longbough.model.tree.MeasuredTree;
 import longbough.model.tree.TreeReconstruction;
 import longbough.runner.scenario.ClimateLibrary;
 import longbough.shared.quantity.Range;
-import longbough.shared.source.ParameterLibrary;
 import longbough.shared.source.ParameterTable;
 import longbough.shared.source.Sourced;
 import longbough.shared.trait.SpeciesLibrary;
@@ -83,7 +82,7 @@ public final class Lab {
         climate,
         years,
         IntStream.range(0, members).toArray(),
-        ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers()),
+        GeneralNumbers.table().with(SpeciesLibrary.load().get(species).numbers()),
         OPEN,
         GOOD);
   }

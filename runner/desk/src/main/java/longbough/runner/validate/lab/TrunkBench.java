@@ -14,7 +14,6 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
 import longbough.model.surgery.WoundOpener;
-import longbough.shared.source.ParameterLibrary;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
 
@@ -54,8 +53,7 @@ public final class TrunkBench {
     YearContext context =
         new YearContext(
             new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
-    context.parameters =
-        ModelParameters.of(traits, ParameterLibrary.general().with(traits.numbers()));
+    context.parameters = ModelParameters.of(traits, GeneralNumbers.table().with(traits.numbers()));
     context.month = 12;
     trunk(context.state, dbhM / 2, heightM);
     TrunkBench bench = new TrunkBench(context);

@@ -22,6 +22,18 @@ class CheckTest {
     assertThat(Check.numbers("7")).containsExactly(7);
   }
 
+  @Test
+  void readingsHaveTheBandThatTheyAreAskedToMeet() {
+    assertThat(several.readings(31, 56))
+        .containsExactly(new Reading(31, 18, 55), new Reading(56, 32, 98));
+    Check one = new Check("X1", "", "", "", "", "", 2, 3, "2", "3", "cm", "", "", "");
+    assertThat(one.readings(1, 4)).containsExactly(new Reading(1, 2, 3), new Reading(4, 2, 3));
+    Check open = new Check("X1", "", "", "", "", "", Double.NaN, 0.9, "", "0.9", "cm", "", "", "");
+    assertThat(open.readings(1)).containsExactly(Reading.atMost(1, 0.9));
+    assertThat(check("", "").readings(1)).isEmpty();
+    assertThat(check("order", "order").readings(1)).isEmpty();
+  }
+
   private static Check check(String low, String high) {
     return new Check("X1", "", "", "", "", "", Double.NaN, Double.NaN, low, high, "cm", "", "", "");
   }
