@@ -21,6 +21,13 @@ public final class OperationTally {
 
   public int twigs;
 
+  /**
+   * Diameters of all cuts of the thinnest class, added up, and of those taken by the handful, m.
+   */
+  public double thinnestM;
+
+  public double handfulM;
+
   /** Foliage taken by shearing, m2. */
   public double shornM2;
 
@@ -48,6 +55,8 @@ public final class OperationTally {
     woundM2 = 0;
     thinShoots = 0;
     twigs = 0;
+    thinnestM = 0;
+    handfulM = 0;
     shornM2 = 0;
     largestCutToParent = 0;
     headedForWantOfLateral = 0;
@@ -61,11 +70,27 @@ public final class OperationTally {
   /** Counts like cuts of one diameter, each opening a face of the given area. */
   public void count(int number, double diameterM, double faceM2) {
     cuts += number;
-    cutsByClass[classOf(diameterM)] += number;
+    int k = classOf(diameterM);
+    cutsByClass[k] += number;
+    thinnestM += k == 0 ? number * diameterM : 0;
     largestCutM = Math.max(largestCutM, diameterM);
     woundM2 += number * faceM2;
     visitCutSquareM2 += number * diameterM * diameterM;
     changed = true;
+  }
+
+  /** Notes that like cuts, counted already, were thin shoots taken by the handful. */
+  void thinShoots(int number, double diameterM) {
+    if (classOf(diameterM) == 0) {
+      thinShoots += number;
+      handfulM += number * diameterM;
+    }
+  }
+
+  /** Notes that like cuts, counted already, were twigs shorn. */
+  void twigs(int number, double diameterM) {
+    twigs += number;
+    handfulM += classOf(diameterM) == 0 ? number * diameterM : 0;
   }
 
   /** Class of a cut: under 2, 2-5, 5-10, 10-20, from 20 cm. */

@@ -116,7 +116,7 @@ public final class Shortening {
     if (style == Style.SHEARING) {
       double twig = Math.min(site.pruning.twigDiameterM(), base);
       int number = (int) Math.max(1, Math.ceil(foliageShare * base * base / (twig * twig)));
-      site.tally.twigs += number;
+      site.tally.twigs(number, twig);
       opener.onLimb(limb, 1 - share, twig, number, Placement.STUB, false);
       return;
     }

@@ -50,8 +50,8 @@ public final class SproutSurgery {
     } else if (keptLength < 1 && sprouts.count[cohort] > 0) {
       int number = wholeNumber(sprouts.count[cohort]);
       double diameter = shootDiameterM(cohort) * (1 - keptLength);
-      site.tally.thinShoots += number;
       site.tally.count(number, diameter, Math.PI / 4 * diameter * diameter);
+      site.tally.thinShoots(number, diameter);
       loseMass(cohort, 1 - keptLength);
       sprouts.lengthM[cohort] *= keptLength;
       growBank(cohort, gain * (1 - keptLength) * sprouts.count[cohort]);
@@ -122,9 +122,7 @@ public final class SproutSurgery {
   private void wound(int cohort, double share, boolean pegs) {
     int number = wholeNumber(site.state.sprouts.count[cohort] * share);
     double diameter = shootDiameterM(cohort);
-    if (OperationTally.classOf(diameter) == 0) {
-      site.tally.thinShoots += number;
-    }
+    site.tally.thinShoots(number, diameter);
     Placement placement = pegs ? Placement.STUB : site.placement(Limbs.MAX + (long) cohort);
     if (cohort < Limbs.MAX) {
       opener.onLimb(
