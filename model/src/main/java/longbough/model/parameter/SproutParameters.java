@@ -14,7 +14,6 @@ import longbough.shared.source.ParameterTable;
  * @param budgetShare greatest share of the growth budget that older sprouts take, 1
  * @param winterGain answer to a leafless cut over one in leaf, 1
  * @param vigourReserve reserve over ceiling at which vigour is half, 1
- * @param trunkShare trunk buds per metre over buds per limb, 1/m
  * @param leafPerLength2 leaf area of a sprout over its length squared, m2/m2
  * @param woodPerLength3 wood of a sprout over its length cubed, kg C per m3
  * @param lengthening growth in length of an older sprout over its first year's, 1
@@ -38,7 +37,6 @@ public record SproutParameters(
     double budgetShare,
     double winterGain,
     double vigourReserve,
-    double trunkShare,
     double leafPerLength2,
     double woodPerLength3,
     double lengthening,
@@ -63,7 +61,6 @@ public record SproutParameters(
         table.value("sprout.budget_share"),
         table.value("sprout.winter_gain"),
         table.value("sprout.vigour_reserve"),
-        table.value("sprout.trunk_share"),
         table.value("sprout.leaf_per_length2"),
         table.value("sprout.wood_per_length3"),
         table.value("sprout.lengthening"),

@@ -14,20 +14,25 @@ import longbough.model.state.TreeState;
  * Latent buds awaken in spring.
  *
  * <pre>
- * n = B r v min(1, gh h + gd g + gb E c),   g = x^2 / (x^2 + xh^2),   x = max(0, w D - D0)
- * c = y^2 / (y^2 + yh^2),   y = 1 - b
+ * on a limb:    n = B r v min(1, gh h + gd g + gb E c)
+ * on the trunk: n = B r v min(1, gh h + E (gd g + gb s))
+ * g = x^2 / (x^2 + xh^2),   x = max(0, w D - D0),   c = y^2 / (y^2 + yh^2),   y = 1 - b
  * v = R / (R + Rh)
  * </pre>
  *
  * n new sprouts of a cohort; B its bank of buds; r the species' readiness; h loss of apical control
  * of the limb (0..1; heading far more than removal); D share of live foliage cut in the last year,
  * D0 what is borne without an answer: a threshold, then steep; w more than 1 by the share that was
- * cut leafless; b bud fullness of the inner limb, E light that reaches it: bare lit wood breaks
- * out, which is what lion-tailing leaves behind; R reserve over ceiling, carrying vigour v. The
- * bank loses what awakens and fills up slowly; the stimulus is spent. Trunk buds answer the dose
- * only. Source: threshold between half and three quarters clearing, Research Note NE-57; more with
- * dose and in winter, DesRochers et al. 2015; weak trees sprout less, Perrette et al. 2021 (signs);
- * the form is an assumption.
+ * cut leafless; b bud fullness of the inner limb, E light that reaches the wood (0..1): bare lit
+ * wood breaks out, which is what lion-tailing leaves behind; s 1 where the trunk has lost the limbs
+ * it bore when measured, else 0; R reserve over ceiling, carrying vigour v. Trunk buds have a bank
+ * of their own by species and metre and answer only as far as light falls on the bark ({@link
+ * TrunkLight}): the higher a stem is cleared the more, and year after year while it stays lit. The
+ * bank loses what awakens and fills up slowly; the stimulus is spent. Source: many sprouts on
+ * raised Sitka spruces of thinned stands, about as many at every raised height, Deal et al. 2003;
+ * threshold between half and three quarters clearing, Research Note NE-57; more with dose and in
+ * winter, DesRochers et al. 2015; weak trees sprout less, Perrette et al. 2021 (signs); the form is
+ * an assumption.
  */
 public final class SproutRelease implements Process {
 
@@ -52,7 +57,7 @@ public final class SproutRelease implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ne57", "desrochers2015", "perrette2021");
+    return List.of("ne57", "desrochers2015", "perrette2021", "deal2003");
   }
 
   @Override
@@ -119,11 +124,15 @@ public final class SproutRelease implements Process {
         limbs.headingStimulus[limb] *= CARRY;
       }
     }
-    double perSection = bank * p.trunkShare() * Sprouts.SECTION_M;
+    double perSection = parameters.species().trunkBudsPerM() * Sprouts.SECTION_M;
     int top = Sprouts.trunkCohort(state.trunk.heightM);
     for (int cohort = Limbs.MAX; cohort <= top; cohort++) {
       heading[cohort] = cohort == top && !state.trunk.leaderIntact ? 1 : 0;
-      double answer = p.headingGain() * heading[cohort] + p.doseGain() * dose;
+      double heightM = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
+      double bared = TrunkLight.bared(heightM, state) ? 1 : 0;
+      double called = p.doseGain() * dose + p.bareGain() * bared;
+      double light = called > 0 ? TrunkLight.at(heightM, state, context) : 0;
+      double answer = p.headingGain() * heading[cohort] + light * called;
       draw(context, cohort, drive * Math.min(1, answer), perSection);
     }
   }

@@ -151,7 +151,7 @@ public final class TreeReconstruction {
     for (int limb = 0; limb < state.limbs.count; limb++) {
       state.sprouts.budBank[limb] = state.limbs.alive(limb) ? bank : 0;
     }
-    double perSection = bank * p.sprout().trunkShare() * Sprouts.SECTION_M;
+    double perSection = p.species().trunkBudsPerM() * Sprouts.SECTION_M;
     int top = Sprouts.trunkCohort(state.trunk.heightM);
     for (int cohort = Limbs.MAX; cohort <= top; cohort++) {
       state.sprouts.budBank[cohort] = perSection;

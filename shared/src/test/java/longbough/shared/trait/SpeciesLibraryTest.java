@@ -50,6 +50,7 @@ class SpeciesLibraryTest {
           "reserve_stem_max",
           "reserve_root_max",
           "bud_bank_per_limb",
+          "trunk_buds_per_m",
           "sprout_readiness",
           "sprout_shoot_length_m",
           "drought_sensitivity",

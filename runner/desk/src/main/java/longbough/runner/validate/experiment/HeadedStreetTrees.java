@@ -10,14 +10,14 @@ import longbough.model.pruning.Operation;
 import longbough.model.pruning.Operation.Reduce;
 import longbough.model.pruning.Operation.Thin;
 import longbough.model.pruning.Where;
-import longbough.model.state.Sprouts;
 import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.LongestSprout;
 import longbough.runner.validate.lab.Played;
 
 /**
  * P10a, P10b: regrowth of street trees after heading cuts, and after removal and reduction cuts.
- * Simplified: a cohort of sprouts knows only its mean length, so the longest cohort stands for the
- * longest shoot; regrowth of the lateral itself after a reduction cut is not followed.
+ * Simplified: a cohort of sprouts knows only its mean length, from which {@link LongestSprout}
+ * reckons the longest shoot; regrowth of the lateral itself after a reduction cut is not followed.
  */
 public final class HeadedStreetTrees implements Experiment {
   private static final List<String> SPECIES =
@@ -85,17 +85,7 @@ public final class HeadedStreetTrees implements Experiment {
   }
 
   private static double longestM(Played played, int year) {
-    return played.meanState(year, state -> longestM(state.sprouts));
-  }
-
-  private static double longestM(Sprouts sprouts) {
-    double longest = 0;
-    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      if (sprouts.stands(cohort)) {
-        longest = Math.max(longest, sprouts.lengthM[cohort]);
-      }
-    }
-    return longest;
+    return played.meanState(year, state -> LongestSprout.lengthM(state.sprouts));
   }
 
   private static String words(double[] values) {
