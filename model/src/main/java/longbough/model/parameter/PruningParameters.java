@@ -34,7 +34,8 @@ public record PruningParameters(
     double leastWoundM,
     double faceCollarRatio,
     double faceFlushRatio,
-    double faceFlushAlongRatio) {
+    double faceFlushAlongRatio,
+    double collarHeightRatio) {
 
   static PruningParameters of(ParameterTable table) {
     return new PruningParameters(
@@ -65,6 +66,7 @@ public record PruningParameters(
         table.value("pruning.least_wound_m"),
         table.value("wound.face_collar_ratio"),
         table.value("wound.face_flush_ratio"),
-        table.value("wound.face_flush_along_ratio"));
+        table.value("wound.face_flush_along_ratio"),
+        table.value("wound.collar_height_ratio"));
   }
 }

@@ -39,7 +39,12 @@ public record StrengthParameters(
     double anchorageExponent,
     double tearWidthPerDiameter,
     double tearHeightPerDiameter,
-    double tearHeartwoodM) {
+    double tearHeartwoodM,
+    double stiffnessOverRupture,
+    double acrossStiffness,
+    double acrossStrength,
+    double brownRotSteepness,
+    double whiteRotSteepness) {
 
   static StrengthParameters of(ParameterTable table) {
     double referenceMs = table.value("strength.drag_reference_m_s");
@@ -79,6 +84,11 @@ public record StrengthParameters(
         table.value("strength.anchorage_exponent"),
         table.value("strength.tear_width_per_diameter"),
         table.value("strength.tear_height_per_diameter"),
-        table.value("strength.tear_heartwood_cm") / 100);
+        table.value("strength.tear_heartwood_cm") / 100,
+        table.value("strength.stiffness_over_rupture"),
+        table.value("strength.across_stiffness"),
+        table.value("strength.across_strength"),
+        table.value("strength.brown_rot_steepness"),
+        table.value("strength.white_rot_steepness"));
   }
 }

@@ -165,7 +165,8 @@ public final class Shedding implements Process {
     wounds.faceHeightM[w] = diameter;
     wounds.openWidthM[w] = diameter;
     wounds.openHeightM[w] = diameter;
-    wounds.parentRadiusM[w] = state.trunk.radiusAtM(limbs.heightM[limb]);
+    double atDeath = state.trunk.radiusInYearM(limbs.heightM[limb], limbs.deathYear[limb]);
+    wounds.parentRadiusM[w] = Math.max(diameter / 2, atDeath);
     wounds.stubM[w] = p.shedStubM();
   }
 

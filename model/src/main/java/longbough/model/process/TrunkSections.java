@@ -17,11 +17,13 @@ import longbough.model.state.Wounds;
  * √(1 - (z/L)²). In sapwood its section is half an ellipse, depth h √(1 - (δ/β)²) at the angle δ
  * from the wound's bearing, β = half width / barrier radius; in heartwood a disc that touches the
  * sapwood on the wound's side and grows with depth until it fills the heartwood; where the column
- * goes all round and to the pith, a centred disc. Nothing lies outside the barrier radius: the
- * radius at wounding, carried up the trunk by taper and never widened below the wound. Lengths m,
- * angles rad. Columns of one sector are joined to one span, wood between them included. A column
- * held in the core of a removed branch is no trunk decay and is left out. Shape after Shigo (1983);
- * the spindle is our assumption.
+ * goes all round and to the pith, a centred disc. Once decay has left the core of a removed branch,
+ * that core, a wedge as wide as the branch at the surface and pointed at the pith, is decayed as
+ * well, as deep as the column reaches along the grain, since the branch's grain runs inwards.
+ * Nothing lies outside the barrier radius: the radius at wounding, carried up the trunk by taper
+ * and never widened below the wound. Lengths m, angles rad. Columns of one sector are joined to one
+ * span, wood between them included. A column held in the core of a removed branch is no trunk decay
+ * and is left out. Shape after Shigo (1983); the spindle is our assumption.
  */
 public final class TrunkSections implements Process {
   private static final SectorGrid GRID = SectorGrid.STANDARD;
@@ -136,10 +138,34 @@ public final class TrunkSections implements Process {
     wedge(
         sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
     double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
+    branchCore(context.state, w, s, bound);
     double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
     if (depth > sapwood && heart > 0) {
       int k = GRID.nearest(wounds.azimuthRad[w]);
       eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
+    }
+  }
+
+  // Along the branch's own grain decay runs as far as along the trunk's: towards the pith.
+  private static void branchCore(TreeState state, int w, int s, double bound) {
+    Wounds wounds = state.wounds;
+    double branch = wounds.cutDiameterM[w] / 2;
+    double away = Math.abs(s * Trunk.STATION_STEP_M - wounds.heightM[w]);
+    if (!(branch > 0) || away > Math.max(branch, Trunk.STATION_STEP_M / 2)) {
+      return;
+    }
+    double depth = Math.min(bound, wounds.columnDownM[w]);
+    double beta = Math.min(Math.PI / 2, branch / wounds.parentRadiusM[w]);
+    int centre = GRID.nearest(wounds.azimuthRad[w]);
+    double off = wounds.azimuthRad[w] - Math.floor(wounds.azimuthRad[w] / WIDTH + 0.5) * WIDTH;
+    int span = Math.min(SECTORS / 2, (int) (beta / WIDTH) + 1);
+    for (int j = -span; j <= span; j++) {
+      double delta = j * WIDTH - off;
+      double covered = Math.min(beta, delta + WIDTH / 2) - Math.max(-beta, delta - WIDTH / 2);
+      if (covered > 0) {
+        int k = s * SECTORS + (centre + j + SECTORS) % SECTORS;
+        join(state.sections, k, Math.max(0, bound - depth * covered / WIDTH), bound);
+      }
     }
   }
 

@@ -2,15 +2,19 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
+import longbough.model.geometry.HollowFailure;
 import longbough.model.geometry.SectionModulus;
 import longbough.model.geometry.SectorGrid;
+import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.Sections;
 import longbough.model.state.Trunk;
 
 /**
  * What decay costs the trunk at each decayed station: share of the area, least sound wood between
  * pith and surface over the radius, and share of the section modulus lost in the weakest direction
- * ({@link SectionModulus}; decayed wood counts for nothing). All shares 0 to 1.
+ * ({@link SectionModulus}; decayed wood counts for nothing). Where decay has hollowed a closed
+ * shell all round the pith that is thin enough to split or buckle before it bends ({@link
+ * HollowFailure}), that lower moment counts. All shares 0 to 1.
  */
 public final class TrunkStrength implements Process {
   private static final SectionModulus SECTION = new SectionModulus(SectorGrid.STANDARD);
@@ -22,7 +26,7 @@ public final class TrunkStrength implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("huang2017");
+    return List.of("huang2017", "brazier1927");
   }
 
   @Override
@@ -40,12 +44,30 @@ public final class TrunkStrength implements Process {
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
       if (sections.decayed[s] && s < trunk.stations) {
         measure(sections, s, trunk.radiusM[s]);
+        flatten(sections, s, context.parameters.strength());
       } else {
         sections.areaFraction[s] = 0;
         sections.strengthLoss[s] = 0;
         sections.wallRatio[s] = 1;
       }
     }
+  }
+
+  // Flattening lowers what bending alone would leave, and only in a closed shell.
+  private static void flatten(Sections sections, int s, StrengthParameters p) {
+    int from = s * Sections.SECTORS;
+    for (int i = from; i < from + Sections.SECTORS; i++) {
+      if (sections.open[i] || sections.decayInnerM[i] > 0 || !(sections.decayOuterM[i] > 0)) {
+        return;
+      }
+    }
+    double moment =
+        HollowFailure.flattening(
+            sections.wallRatio[s],
+            p.stiffnessOverRupture(),
+            p.acrossStiffness(),
+            p.acrossStrength());
+    sections.strengthLoss[s] = Math.max(sections.strengthLoss[s], 1 - moment);
   }
 
   private static void measure(Sections sections, int s, double radiusM) {

@@ -23,9 +23,9 @@ import longbough.model.state.Wounds;
  * (m), n below 1 (relatively more per millimetre in slow trees), f reserve over its ceiling, s the
  * season of the cut (first two years), a age of the wound (years), τ (years). A limb's ring is the
  * trunk's times (limb / trunk diameter)^m. A collar cut closes as an even ring; a flush cut at its
- * sides, hardly at top and bottom; nothing passes a stub, which rots by a fixed length a year;
- * wounds of dead limbs stand still and those of limbs that are gone leave the account. What has
- * closed never opens again.
+ * sides, hardly at top and bottom; nothing passes a stub, which rots by a fixed length a year while
+ * the trunk grows out along it by its ring; wounds of dead limbs stand still and those of limbs
+ * that are gone leave the account. What has closed never opens again.
  */
 public final class WoundClosure implements Process {
   private static final byte FLUSH = (byte) Placement.FLUSH.ordinal();
@@ -39,7 +39,8 @@ public final class WoundClosure implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("neely1979", "neely1988a", "neely1988c", "tavankar2017", "neely1970");
+    return List.of(
+        "neely1979", "neely1988a", "neely1988c", "tavankar2017", "neely1970", "niemisto2019");
   }
 
   @Override
@@ -148,7 +149,9 @@ public final class WoundClosure implements Process {
     double floor = 0;
     if (wounds.stubM[w] > 0) {
       floor = wounds.cutDiameterM[w];
-      wounds.stubM[w] = Math.max(0, wounds.stubM[w] - context.parameters.wound().stubRotMPerYear());
+      double overgrown = wounds.limb[w] == Wounds.ON_TRUNK ? ringM(context.state.trunk) : 0;
+      double rotted = context.parameters.wound().stubRotMPerYear();
+      wounds.stubM[w] = Math.max(0, wounds.stubM[w] - rotted - Math.max(0, overgrown));
     }
     wounds.openWidthM[w] = lessened(wounds.openWidthM[w], widthM, floor);
     wounds.openHeightM[w] = lessened(wounds.openHeightM[w], heightM, floor);

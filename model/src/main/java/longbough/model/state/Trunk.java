@@ -52,6 +52,22 @@ public final class Trunk {
     return radiusM[below] + share * (radiusM[below + 1] - radiusM[below]);
   }
 
+  /**
+   * Radius at a height at the end of an earlier year, m, by the ring history: the trunk is taken to
+   * have kept its taper, and to have grown before the first year as its memory of rings says. A
+   * year to come gives the present radius.
+   */
+  public double radiusInYearM(double heightM, int year) {
+    double now = radiusAtM(heightM);
+    double breast = dbhM() / 2;
+    if (rings == 0 || !(breast > 0)) {
+      return now;
+    }
+    double then =
+        year >= 0 ? ringRadiusM[Math.min(year, rings - 1)] : ringRadiusM[0] + year * ringMemoryM;
+    return now * Math.max(0, Math.min(1, then / breast));
+  }
+
   /** Trunk diameter at breast height, m. */
   public double dbhM() {
     return 2 * radiusAtM(BREAST_HEIGHT_M);

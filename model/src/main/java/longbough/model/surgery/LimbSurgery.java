@@ -187,7 +187,13 @@ public final class LimbSurgery {
     Placement placement = drawn == Placement.STUB && !leavesStub ? Placement.COLLAR : drawn;
     int w = isStub ? opener.recut(limbs.heightM[limb], limbs.azimuthRad[limb], placement) : -1;
     if (w < 0) {
-      w = opener.onTrunk(limbs.heightM[limb], limbs.azimuthRad[limb], diameter, 1, placement);
+      w =
+          opener.deadLimb(
+              limbs.heightM[limb],
+              limbs.azimuthRad[limb],
+              diameter,
+              limbs.deathYear[limb],
+              placement);
     }
     if (w >= 0 && placement == Placement.COLLAR) {
       // The branch had its protection zone when it died: decay stays in the branch core.

@@ -9,7 +9,9 @@ import longbough.model.state.Wounds;
 /**
  * Opens the wounds that cuts leave. Face over branch diameter d (m): collar k_c d round, flush k_f
  * d across and k_a d along the stem, stub d. Source: Neely D. 1988. J. Arboric. 14(11):261-264 for
- * collar and flush across; along the stem is an assumption.
+ * collar and flush across; along the stem is an assumption. What is left of a stub beyond living
+ * tissue delays closure: Niemistö P. et al. 2019. Silva Fennica 53(1):10052 (longer stubs and dead
+ * ones close later).
  */
 public final class WoundOpener {
   private final Worksite site;
@@ -56,6 +58,43 @@ public final class WoundOpener {
       wounds.parentRadiusM[w] = parentRadius;
     }
     return w;
+  }
+
+  /**
+   * A limb that died in an earlier year taken off the trunk without a cut into living wood: the
+   * barrier zone has stood since it died, at the trunk's radius of that year. The collar has grown
+   * out along the dead base meanwhile, so that much of a stub is overgrown already. Returns the
+   * record, or -1 for cuts too small to follow.
+   */
+  int deadLimb(
+      double heightM, double azimuthRad, double diameterM, int deathYear, Placement placement) {
+    int w = onTrunk(heightM, azimuthRad, diameterM, 1, placement);
+    if (w >= 0 && placement != Placement.FLUSH) {
+      Wounds wounds = site.state.wounds;
+      Trunk trunk = site.state.trunk;
+      double then = trunk.radiusInYearM(heightM, deathYear);
+      double sleeve = wounds.parentRadiusM[w] - then;
+      wounds.parentRadiusM[w] = Math.max(diameterM / 2, then);
+      if (placement == Placement.STUB) {
+        double stub = site.pruning.stubLengthDiameters() * diameterM;
+        wounds.stubM[w] = stubToOvergrowM(site.pruning, stub, diameterM, true, sleeve);
+      }
+    }
+    return w;
+  }
+
+  /**
+   * Length of a stub that woundwood has to grow past, m: a branch cut alive stands in a living
+   * collar that is as high as a share of its diameter; a dead one has no such start, but the trunk
+   * has grown out along it since it died.
+   *
+   * @param stubM length left from the trunk's surface, m
+   * @param sleeveM growth of the trunk's radius since the branch died, m; 0 for a living one
+   */
+  public static double stubToOvergrowM(
+      PruningParameters p, double stubM, double diameterM, boolean dead, double sleeveM) {
+    double covered = dead ? sleeveM : p.collarHeightRatio() * diameterM;
+    return Math.max(0, stubM - covered);
   }
 
   /** Like cuts on a limb at a share of its length; returns the record or -1. */
@@ -129,7 +168,8 @@ public final class WoundOpener {
     }
     int w = record(limb, diameterM, width, height, cuts, placement);
     if (placement == Placement.STUB) {
-      site.state.wounds.stubM[w] = site.pruning.stubLengthDiameters() * diameterM;
+      double stub = site.pruning.stubLengthDiameters() * diameterM;
+      site.state.wounds.stubM[w] = stubToOvergrowM(site.pruning, stub, diameterM, false, 0);
     }
     return w;
   }

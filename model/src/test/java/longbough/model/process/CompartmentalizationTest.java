@@ -270,6 +270,44 @@ class CompartmentalizationTest {
     assertThat(sections.strengthLoss[4]).isEqualTo(0.2401, within(1e-9));
   }
 
+  // A large cut lets decay into the branch's own wood, which runs to the pith; a small one doesn't.
+  @Test
+  void coreOfALargeBranchDecaysToThePith() {
+    YearContext large = TestTrunks.of("fagus-sylvatica");
+    int w = TestTrunks.cut(large, Placement.COLLAR, 0.16);
+    TestTrunks.years(large, 10, RING_M);
+    double radius = large.state.wounds.parentRadiusM[w];
+    int k = longbough.model.geometry.SectorGrid.STANDARD.nearest(large.state.wounds.azimuthRad[w]);
+    assertThat(large.state.wounds.columnDownM[w]).isGreaterThan(radius);
+    int station = 4;
+    assertThat(large.state.sections.decayInnerM[station * Sections.SECTORS + k]).isZero();
+    double grown = radius / large.state.trunk.radiusM[station];
+    double core = 0.16 / radius / (2 * Math.PI) * grown * grown;
+    assertThat(large.state.sections.areaFraction[station]).isGreaterThan(0.8 * core);
+    YearContext small = TestTrunks.of("fagus-sylvatica");
+    TestTrunks.cut(small, Placement.COLLAR, 0.04);
+    TestTrunks.years(small, 10, RING_M);
+    assertThat(small.state.sections.areaFraction[station]).isZero();
+  }
+
+  // Huang Y.-S. et al. 2017: a thin closed shell splits before it bends; with an opening their
+  // mechanics do not hold, and only bending counts here.
+  @Test
+  void thinShellLosesMoreThanBendingAloneWouldTake() {
+    YearContext context = TestTrunks.of(TestTrunks.STRONG);
+    Sections sections = context.state.sections;
+    int from = 4 * Sections.SECTORS;
+    double radius = context.state.trunk.radiusM[4];
+    java.util.Arrays.fill(sections.decayOuterM, from, from + Sections.SECTORS, 0.95 * radius);
+    sections.decayed[4] = true;
+    new TrunkStrength().run(context);
+    double bendingAlone = Math.pow(0.95, 4);
+    assertThat(sections.strengthLoss[4]).isGreaterThan(bendingAlone + 0.01);
+    java.util.Arrays.fill(sections.decayOuterM, from, from + Sections.SECTORS, 0.8 * radius);
+    new TrunkStrength().run(context);
+    assertThat(sections.strengthLoss[4]).isEqualTo(Math.pow(0.8, 4), within(1e-9));
+  }
+
   @Test
   void soundTrunkHasNothingToShow() {
     YearContext context = TestTrunks.of(TestTrunks.STRONG);

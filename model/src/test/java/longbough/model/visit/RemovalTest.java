@@ -90,7 +90,10 @@ class RemovalTest {
     assertThat(state.limbs.status[0]).isEqualTo(LimbStatus.STUB.code());
     assertThat(state.limbs.woodKgC[0]).isPositive().isLessThan(0.2 * wood);
     assertThat(state.limbs.leafAreaM2(0)).isZero();
-    assertThat(state.wounds.stubM[0]).isEqualTo(state.limbs.lengthM[0]).isPositive();
+    // The living collar, 0.3 of the branch diameter high, covers the foot of the stub.
+    double collar = 0.3 * state.wounds.cutDiameterM[0];
+    assertThat(state.wounds.stubM[0]).isCloseTo(state.limbs.lengthM[0] - collar, within(1e-12));
+    assertThat(state.wounds.stubM[0]).isPositive();
   }
 
   @Test

@@ -7,19 +7,24 @@ import longbough.runner.validate.experiment.ClearedCherry;
 import longbough.runner.validate.experiment.ClearedConiferTrunk;
 import longbough.runner.validate.experiment.ClosedCanopy;
 import longbough.runner.validate.experiment.ClosedForms;
+import longbough.runner.validate.experiment.ClosureInTime;
 import longbough.runner.validate.experiment.ConiferDoseSweep;
 import longbough.runner.validate.experiment.CrewMinutes;
 import longbough.runner.validate.experiment.CrownLoss;
 import longbough.runner.validate.experiment.CutLimits;
 import longbough.runner.validate.experiment.CutToBareWood;
+import longbough.runner.validate.experiment.DeadBranchCore;
 import longbough.runner.validate.experiment.DeathRates;
+import longbough.runner.validate.experiment.DecayBySizeAndSpecies;
 import longbough.runner.validate.experiment.DecayColumns;
 import longbough.runner.validate.experiment.DecayedSections;
 import longbough.runner.validate.experiment.DeclineBeforeDeath;
 import longbough.runner.validate.experiment.DoseLimits;
 import longbough.runner.validate.experiment.DroughtResponse;
 import longbough.runner.validate.experiment.Experiment;
+import longbough.runner.validate.experiment.ForksInStorms;
 import longbough.runner.validate.experiment.HeadedStreetTrees;
+import longbough.runner.validate.experiment.HollowShells;
 import longbough.runner.validate.experiment.InsectYears;
 import longbough.runner.validate.experiment.LeafTraits;
 import longbough.runner.validate.experiment.LeafWoodRoot;
@@ -92,6 +97,11 @@ final class Experiments {
           new BranchLossAndShedding(),
           new DecayColumns(),
           new WoundClosing(),
+          new ClosureInTime(),
+          new DeadBranchCore(),
+          new DecayBySizeAndSpecies(),
+          new HollowShells(),
+          new ForksInStorms(),
           new WindAndUnions());
 
   private Experiments() {}

@@ -4,15 +4,19 @@ import longbough.model.history.CarbonLedger;
 import longbough.model.history.EventLog;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.process.Compartmentalization;
+import longbough.model.process.Shedding;
 import longbough.model.process.TrunkSections;
 import longbough.model.process.TrunkStrength;
 import longbough.model.process.WoundClosure;
 import longbough.model.process.YearContext;
 import longbough.model.pruning.Placement;
 import longbough.model.random.RandomStream;
+import longbough.model.state.LimbStatus;
+import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
+import longbough.model.surgery.SapwoodRim;
 import longbough.model.surgery.WoundOpener;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
@@ -29,6 +33,7 @@ public final class TrunkBench {
   private static final double CEILING_KG_C = 20;
   private static final double FLOOR_KG_C = 2;
   private static final double STUB_M = 0.15;
+  private static final double BRANCH_M = 2;
   private static final int SPRING = 5;
   private static final double START_RING_M = 0.0035;
 
@@ -92,8 +97,47 @@ public final class TrunkBench {
             WoundOpener.faceHeightM(context.parameters.pruning(), placement, diameterM));
     wounds.placement[w] = (byte) placement.ordinal();
     wounds.cutDiameterM[w] = diameterM;
-    wounds.stubM[w] = placement == Placement.STUB ? STUB_M : 0;
+    wounds.heartwood[w] = SapwoodRim.reachesHeartwood(context.state.trunk, diameterM / 2);
+    wounds.stubM[w] = placement == Placement.STUB ? stubM(diameterM, false, 0) : 0;
     return w;
+  }
+
+  /** A stub left of a branch that died this long of trunk growth ago (radius, m); its record. */
+  public int deadStub(double diameterM, double sleeveM) {
+    int w = cut(Placement.STUB, diameterM);
+    wounds.stubM[w] = stubM(diameterM, true, sleeveM);
+    wounds.parentRadiusM[w] -= sleeveM;
+    return w;
+  }
+
+  private double stubM(double diameterM, boolean dead, double sleeveM) {
+    return WoundOpener.stubToOvergrowM(
+        context.parameters.pruning(), STUB_M, diameterM, dead, sleeveM);
+  }
+
+  /** A branch that dies now and stays on; returns its place. */
+  public int deadBranch(double diameterM) {
+    Limbs limbs = context.state.limbs;
+    int limb = limbs.count++;
+    limbs.clear(limb);
+    limbs.status[limb] = LimbStatus.DEAD.code();
+    limbs.heightM[limb] = WOUND_M;
+    limbs.azimuthRad[limb] = 1;
+    limbs.baseDiameterM[limb] = diameterM;
+    limbs.lengthM[limb] = BRANCH_M;
+    limbs.deathYear[limb] = context.state.year;
+    return limb;
+  }
+
+  /** Waits, without growth, until a dead branch is shed; returns the record of its wound. */
+  public int shed(int limb) {
+    Shedding shedding = new Shedding();
+    context.ledger.open(0);
+    for (int turn = 0; context.state.limbs.status[limb] != LimbStatus.EMPTY.code(); turn++) {
+      context.random.start(1, turn, context.state.year, shedding.name());
+      shedding.run(context);
+    }
+    return wounds.count - 1;
   }
 
   /** A round wound without a branch, e.g. torn bark; returns its record. */
