@@ -112,6 +112,13 @@ public final class ParameterReader {
     if (basis == Basis.ASSUMPTION && row.blank("note")) {
       throw row.wrong("note", "nothing", "the reason for an assumption", "say in a sentence why");
     }
+    if (basis == Basis.CALIBRATED && row.blank("note")) {
+      throw row.wrong(
+          "note",
+          "nothing",
+          "when and to which checks a calibrated value was fitted, and what stood before",
+          "fit with 'longbough fit --write', which says it");
+    }
     return basis;
   }
 }

@@ -37,6 +37,7 @@ class DataFileTest {
         light.o,0.5,1,0.4,0.6,no,hearsay,,
         light.p,0.5,1,0.4,0.6,no,published,,
         light.q,0.5,1,0.4,0.6,no,assumption,,
+        light.c,0.5,1,0.4,0.6,no,calibrated,,
         light.r,NaN,1,0.4,0.6,no,from memory,,
         light.s,0.5,,0.4,0.6,no,from memory,,
         light.t,0.5,1,0.4,0.6,no,from memory,,
@@ -47,12 +48,12 @@ class DataFileTest {
             e -> {
               assertThat(e.problems())
                   .extracting(p -> p.line())
-                  .containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 11);
+                  .containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 10, 12);
               assertThat(e.problems())
                   .extracting(p -> p.field())
                   .containsExactly(
-                      "value", "value", "sampled", "basis", "source", "note", "value", "unit",
-                      "name");
+                      "value", "value", "sampled", "basis", "source", "note", "note", "value",
+                      "unit", "name");
               assertThat(e).hasMessageContaining("some.csv, line 2");
             });
   }

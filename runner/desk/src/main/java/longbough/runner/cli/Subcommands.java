@@ -23,7 +23,11 @@ final class Subcommands {
           new Subcommand(
               "validate",
               "Plays the published checks and shows where the model meets them and where not.",
-              ValidateCommand::new));
+              ValidateCommand::new),
+          new Subcommand(
+              "fit",
+              "Fits the parameters that no source gives to the published checks, in the open.",
+              FitCommand::new));
 
   private Subcommands() {}
 

@@ -53,7 +53,7 @@ import longbough.runner.validate.experiment.WoundClosing;
 /**
  * The one list of experiments. Adding a check means adding its row and, where needed, a class here.
  */
-final class Experiments {
+public final class Experiments {
   private static final List<Experiment> ALL =
       List.of(
           new ClosedForms(),
@@ -106,7 +106,7 @@ final class Experiments {
 
   private Experiments() {}
 
-  static List<Experiment> all() {
+  public static List<Experiment> all() {
     return ALL;
   }
 }

@@ -1,5 +1,7 @@
 package longbough.runner.validate;
 
+import longbough.runner.validate.experiment.Finding;
+
 /** How the model stands against one published check. */
 public enum Standing {
   PASS("pass"),
@@ -13,6 +15,21 @@ public enum Standing {
 
   Standing(String label) {
     this.label = label;
+  }
+
+  /**
+   * How a finding stands.
+   *
+   * @param finding null where the check was not tried
+   */
+  public static Standing of(Finding finding) {
+    if (finding == null) {
+      return NOT_TRIED;
+    }
+    if (!finding.rightDirection()) {
+      return WRONG_WAY;
+    }
+    return finding.inBand() ? PASS : MISS;
   }
 
   public String label() {

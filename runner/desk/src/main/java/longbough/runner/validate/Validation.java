@@ -48,7 +48,8 @@ public final class Validation {
       if (only.isEmpty() || only.contains(check.id())) {
         Finding finding = found.get(check.id());
         rows.add(
-            new ValidationRow(check, standing(finding), finding, why.getOrDefault(check.id(), "")));
+            new ValidationRow(
+                check, Standing.of(finding), finding, why.getOrDefault(check.id(), "")));
       }
     }
     return rows;
@@ -63,16 +64,6 @@ public final class Validation {
     return Experiments.all().stream()
         .filter(e -> only.isEmpty() || e.checks().stream().anyMatch(only::contains))
         .toList();
-  }
-
-  private static Standing standing(Finding finding) {
-    if (finding == null) {
-      return Standing.NOT_TRIED;
-    }
-    if (!finding.rightDirection()) {
-      return Standing.WRONG_WAY;
-    }
-    return finding.inBand() ? Standing.PASS : Standing.MISS;
   }
 
   private static Map<String, String> knownMisses() {
