@@ -12,6 +12,7 @@ import java.util.List;
 public record NiceScale(double high, double step) {
   private static final double[] ROUND = {1, 2, 2.5, 5, 10};
   private static final int MOST_TICKS = 7;
+  private static final int MOST_WHOLE = 6;
 
   /** The smallest round scale that holds the value with at most seven steps. */
   static NiceScale upTo(double highest) {
@@ -34,6 +35,15 @@ public record NiceScale(double high, double step) {
   static NiceScale share(double highest) {
     NiceScale scale = upTo(highest);
     return scale.high > 1 ? new NiceScale(1, 0.25) : scale;
+  }
+
+  /** A scale of whole numbers that ends at or just above the value. */
+  static NiceScale whole(int highest) {
+    int step = 1;
+    while (highest > MOST_WHOLE * step || (highest % step != 0 && step < MOST_WHOLE)) {
+      step++;
+    }
+    return new NiceScale(Math.ceil((double) highest / step) * step, step);
   }
 
   List<Double> ticks() {

@@ -51,7 +51,7 @@ final class CompareCommand implements Callable<Integer> {
       Summary summary = Summary.of(comparison);
       Publication.write(summary, scenario.about().or(""), provenance(scenario, comparison), output);
       Path folder = output.finish();
-      CompareText.print(summary, shown(folder).resolve(Publication.REPORT), out);
+      CompareText.print(summary, OptionCheck.shown(folder).resolve(Publication.REPORT), out);
     }
     return ExitCode.OK;
   }
@@ -74,11 +74,5 @@ final class CompareCommand implements Callable<Integer> {
         scenario.sha256(),
         Fingerprint.of(comparison.input().parameters()),
         LimitWarnings.of(comparison));
-  }
-
-  /** The path as a person would type it from here. */
-  private static Path shown(Path folder) {
-    Path here = Path.of("").toAbsolutePath();
-    return folder.startsWith(here) ? here.relativize(folder) : folder;
   }
 }

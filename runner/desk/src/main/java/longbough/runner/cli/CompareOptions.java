@@ -5,17 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import longbough.model.SimulationInput;
 import longbough.model.pruning.Regime;
-import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.yaml.Nearest;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
-import longbough.shared.quantity.Range;
 import picocli.CommandLine.Option;
 
 /** What may be said on the command line in place of what the scenario says. */
 final class CompareOptions {
-  private static final int MOST_THREADS = 1024;
-
   @Option(
       names = "--years",
       paramLabel = "N",
@@ -57,12 +53,10 @@ final class CompareOptions {
   /** The input with the options in place; every mistake is reported together. */
   SimulationInput applied(SimulationInput input) {
     List<Problem> problems = new ArrayList<>();
-    check(problems, "years", years);
-    check(problems, "members", members);
-    check(problems, "seed", seed);
-    if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
-      problems.add(problem("--threads", threads.toString(), "1 to " + MOST_THREADS));
-    }
+    OptionCheck.key(problems, "--years", "years", years);
+    OptionCheck.key(problems, "--members", "members", members);
+    OptionCheck.key(problems, "--seed", "seed", seed);
+    OptionCheck.threads(problems, threads);
     List<Regime> chosen = chosen(input.regimes(), problems);
     if (!problems.isEmpty()) {
       throw new InputException(problems);
@@ -79,7 +73,7 @@ final class CompareOptions {
   }
 
   Path out(Path scenario) {
-    return out == null ? Path.of("out", stem(scenario)) : out;
+    return out == null ? Path.of("out", OptionCheck.stem(scenario)) : out;
   }
 
   private List<Regime> chosen(List<Regime> all, List<Problem> problems) {
@@ -92,9 +86,11 @@ final class CompareOptions {
       int index = known.indexOf(name);
       if (index < 0) {
         String nearest = String.join(", ", Nearest.of(name, known, known.size()));
-        problems.add(problem("--regimes", "'" + name + "'", "regimes of the scenario: " + nearest));
+        problems.add(
+            OptionCheck.problem(
+                "--regimes", "'" + name + "'", "regimes of the scenario: " + nearest));
       } else if (chosen.contains(all.get(index))) {
-        problems.add(problem("--regimes", "'" + name + "' again", "each regime once"));
+        problems.add(OptionCheck.problem("--regimes", "'" + name + "' again", "each regime once"));
       } else {
         chosen.add(all.get(index));
       }
@@ -110,24 +106,5 @@ final class CompareOptions {
       parts.forEach(part -> names.add(part.strip()));
     }
     return names;
-  }
-
-  private static void check(List<Problem> problems, String key, Number value) {
-    Range range = ScenarioReader.keys().row("scenario", key).range();
-    if (value != null
-        && !(value.doubleValue() >= range.low() && value.doubleValue() <= range.high())) {
-      String allowed = "%d to %d".formatted((long) range.low(), (long) range.high());
-      problems.add(problem("--" + key, value.toString(), allowed));
-    }
-  }
-
-  private static Problem problem(String option, String found, String allowed) {
-    return new Problem("", 0, 0, option, found, allowed, "change " + option);
-  }
-
-  private static String stem(Path scenario) {
-    String name = scenario.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    return dot > 0 ? name.substring(0, dot) : name;
   }
 }

@@ -13,30 +13,30 @@ import longbough.runner.verdict.Verdict;
 
 /** What compare says on the terminal: the table, the verdict, and why. */
 final class CompareText {
-  private static final int WIDTH = 100;
   private static final int LINKS = 6;
+
+  /** What stands under every result on the terminal. */
+  static final String CAUTION =
+      "A simulated probability is never a safety clearance; a qualified arborist inspects first."
+          + " Power lines, permits and wildlife: see the cautions in the report.";
 
   private CompareText() {}
 
   static void print(Summary summary, Path report, PrintWriter out) {
-    say(out, "", summary.comparison().input().title());
+    Paragraph.print(out, "", summary.comparison().input().title());
     out.println();
     out.println(PrintableText.of(TerminalTable.of(summary)));
     out.println();
-    say(out, "", TerminalTable.legend(summary));
+    Paragraph.print(out, "", TerminalTable.legend(summary));
     out.println();
-    Verdict.of(summary).forEach(sentence -> say(out, "* ", sentence));
+    Verdict.of(summary).forEach(sentence -> Paragraph.print(out, "* ", sentence));
     out.println();
-    say(out, "", "Why, in the median future:");
-    summary.comparison().regimes().forEach(result -> say(out, "* ", why(result)));
+    Paragraph.print(out, "", "Why, in the median future:");
+    summary.comparison().regimes().forEach(result -> Paragraph.print(out, "* ", why(result)));
     limits(summary, out);
     out.println();
-    say(
-        out,
-        "",
-        "A simulated probability is never a safety clearance; a qualified arborist inspects first."
-            + " Power lines, permits and wildlife: see the cautions in the report.");
-    say(out, "", "Report: " + report);
+    Paragraph.print(out, "", CAUTION);
+    Paragraph.print(out, "", "Report: " + report);
     out.flush();
   }
 
@@ -50,7 +50,7 @@ final class CompareText {
     }
     if (!counts.isEmpty()) {
       out.println();
-      say(
+      Paragraph.print(
           out,
           "",
           "Published limits passed: "
@@ -66,19 +66,5 @@ final class CompareText {
         + ": "
         + (chain.isEmpty() ? "nothing out of the ordinary" : chain)
         + ".";
-  }
-
-  /** One paragraph, its lines broken between words and set in under its bullet. */
-  private static void say(PrintWriter out, String bullet, String text) {
-    StringBuilder line = new StringBuilder(bullet);
-    int empty = bullet.length();
-    for (String word : PrintableText.of(text).split("\\s+")) {
-      if (line.length() > empty && line.length() + 1 + word.length() > WIDTH) {
-        out.println(line);
-        line = new StringBuilder(" ".repeat(empty));
-      }
-      line.append(line.length() > empty ? " " : "").append(word);
-    }
-    out.println(line);
   }
 }

@@ -13,6 +13,15 @@ final class Subcommands {
               "Plays every regime of a scenario through the same futures and writes a report.",
               () -> new CompareCommand(new EnginePlayer())),
           new Subcommand(
+              "dose",
+              "Thins a scenario's tree in rising doses, with and without dry years: recovery or"
+                  + " starvation.",
+              () -> new DoseCommand(new EnginePlayer())),
+          new Subcommand(
+              "assumptions",
+              "Sets each parameter to the ends of its range and shows which the verdict leans on.",
+              () -> new AssumptionsCommand(new EnginePlayer())),
+          new Subcommand(
               "check",
               "Reads scenario files and says what was understood, without running.",
               CheckCommand::new),

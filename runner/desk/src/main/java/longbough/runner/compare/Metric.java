@@ -110,6 +110,11 @@ public enum Metric {
   /** The figure in one future; {@link Double#NaN} where it has no meaning. */
   abstract double of(History history, int years, double discountRate);
 
+  /** The figure in one future, for tables of one's own; {@link Double#NaN} without a meaning. */
+  public double figure(History history, int years, double discountRate) {
+    return of(history, years, discountRate);
+  }
+
   /** Name in the tidy file. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -2,8 +2,8 @@ package longbough.runner.report;
 
 import java.util.List;
 
-/** What this report is not, and what stands above it. */
-final class CautionSection implements Section {
+/** What a page of ours is not, and what stands above it. */
+public final class CautionSection implements Section {
   private static final List<String> CAUTIONS =
       List.of(
           "A simulated probability is never a safety clearance. Whether a tree may stand is judged on"
@@ -21,6 +21,11 @@ final class CautionSection implements Section {
 
   @Override
   public void write(Page page, ReportInput input) {
+    write(page);
+  }
+
+  /** Writes the part into any page. */
+  public static void write(Page page) {
     page.open("section", "aria-labelledby", "cautions");
     page.element("h2", "Cautions", "id", "cautions");
     page.open("ul", "class", "caution");

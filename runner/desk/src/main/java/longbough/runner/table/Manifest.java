@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import longbough.runner.compare.Comparison;
 import longbough.runner.compare.RegimeResult;
 
@@ -49,6 +51,27 @@ public final class Manifest {
                 NumberText.of(Math.rint(comparison.wallSeconds() * 1000) / 1000),
                 Json.list(provenance.warnings(), "  "));
     Files.writeString(folder.resolve(FILE), text, StandardCharsets.UTF_8);
+  }
+
+  /**
+   * The manifest of what is no comparison.
+   *
+   * @param fields by name, in their order: text, whole numbers or lists of text
+   */
+  public static void write(Map<String, Object> fields, Path folder) throws IOException {
+    StringBuilder text = new StringBuilder("{\n  ").append(MARK);
+    fields.forEach(
+        (name, value) ->
+            text.append(",\n  ").append(Json.text(name)).append(": ").append(json(value)));
+    String whole = text.append("\n}\n").toString();
+    Files.writeString(folder.resolve(FILE), whole, StandardCharsets.UTF_8);
+  }
+
+  private static String json(Object value) {
+    if (value instanceof List<?> list) {
+      return Json.list(list.stream().map(String::valueOf).toList(), "  ");
+    }
+    return value instanceof Number ? value.toString() : Json.text(value.toString());
   }
 
   /** Whether the folder holds a manifest of ours. */

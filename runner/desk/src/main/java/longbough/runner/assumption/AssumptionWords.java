@@ -1,0 +1,42 @@
+package longbough.runner.assumption;
+
+import java.math.BigDecimal;
+import longbough.runner.compare.Metric;
+import longbough.shared.source.Sourced;
+
+/** The words of an assumption that terminal, chart and page share. */
+public final class AssumptionWords {
+  private static final double PERCENT = 100;
+  private static final int LONGEST_NUMBER = 8;
+
+  private AssumptionWords() {}
+
+  /** What a measure is about, in a word or two. */
+  public static String measure(Metric metric) {
+    return switch (metric) {
+      case YEARS_ALIVE -> "survival";
+      case LEAF_AREA_MEAN_M2 -> "leaf area";
+      case DECAY_AREA_FRACTION_END -> "decay";
+      case COST_DISCOUNTED -> "cost";
+      default -> metric.label();
+    };
+  }
+
+  /** The range with its unit. */
+  public static String range(Sourced row) {
+    String unit = row.unit().equals("1") ? "" : " " + row.unit();
+    return number(row.range().low()) + " to " + number(row.range().high()) + unit;
+  }
+
+  /** An effect in per cent of the distance between the best and the worst regime. */
+  public static String effect(double effect) {
+    return Math.round(PERCENT * effect) + " %";
+  }
+
+  private static String number(double value) {
+    String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return plain.length() <= LONGEST_NUMBER || Math.abs(value) >= 1
+        ? plain
+        : BigDecimal.valueOf(value).stripTrailingZeros().toString();
+  }
+}

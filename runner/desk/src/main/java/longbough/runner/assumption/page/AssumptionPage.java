@@ -1,0 +1,116 @@
+package longbough.runner.assumption.page;
+
+import java.util.List;
+import longbough.runner.assumption.Assumption;
+import longbough.runner.assumption.AssumptionWords;
+import longbough.runner.assumption.Assumptions;
+import longbough.runner.assumption.Shift;
+import longbough.runner.chart.AssumptionChart;
+import longbough.runner.drawing.scene.SvgWriter;
+import longbough.runner.report.CautionSection;
+import longbough.runner.report.Page;
+import longbough.runner.report.PageFrame;
+
+/** The page: verdict as things stand, picture, tables, how to read them, and the cautions. */
+final class AssumptionPage {
+
+  private AssumptionPage() {}
+
+  static String of(Assumptions all, String version) {
+    String title = all.input().title() + " \u2013 what the verdict leans on";
+    return PageFrame.of(title, "", page -> body(page, all, version));
+  }
+
+  private static void body(Page page, Assumptions all, String version) {
+    page.open("main");
+    page.open("header");
+    page.element("h1", "What the verdict leans on");
+    page.element("p", all.input().title(), "class", "lead");
+    page.close();
+    page.element("p", Sentences.played(all));
+    list(page, "The verdict as things stand", Sentences.preferred(all));
+    page.open("section");
+    page.element("h2", "The heaviest parameters");
+    page.open("figure", "class", "chart");
+    String svg = SvgWriter.write(AssumptionChart.of(all));
+    page.markup(svg.substring(svg.indexOf("<svg"))).close();
+    table(page, all);
+    page.close();
+    list(page, "Where another regime is preferred within a range", Sentences.turning(all));
+    groups(page, all);
+    list(page, "Not playable at an end of the range", Sentences.failed(all));
+    list(page, "How to read this", Sentences.reading(all));
+    CautionSection.write(page);
+    page.close();
+    page.open("footer");
+    page.element(
+        "p",
+        "Longbough "
+            + version
+            + ". Made by \u2018longbough assumptions\u2019; the same version, scenario and seed give the"
+            + " same page. Every parameter stands in assumptions.csv, every change in shifts.csv.");
+    page.close();
+  }
+
+  private static void list(Page page, String heading, List<String> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    page.open("section").element("h2", heading).open("ul");
+    lines.forEach(line -> page.element("li", line));
+    page.close().close();
+  }
+
+  private static void table(Page page, Assumptions all) {
+    List<Assumption> flagged = all.flagged();
+    page.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    for (String head : List.of("Parameter", "Range", "Basis", "Flag")) {
+      page.element("th", head, "scope", "col", "class", "word");
+    }
+    page.element("th", "Effect", "scope", "col");
+    page.element("th", "On", "scope", "col", "class", "word");
+    page.close().close().open("tbody");
+    for (Assumption one : all.first(AssumptionChart.SHOWN)) {
+      Shift shift = one.strongest();
+      String basis = one.parameter().basis().label();
+      page.open("tr").element("th", one.parameter().name(), "scope", "row");
+      page.element("td", AssumptionWords.range(one.parameter()), "class", "word");
+      page.element("td", basis, "class", "word");
+      page.open("td", "class", "word");
+      if (flagged.contains(one)) {
+        page.element("strong", basis);
+      }
+      page.close();
+      page.element("td", AssumptionWords.effect(one.weight()));
+      page.open("td", "class", "word").text(AssumptionWords.measure(shift.metric()));
+      page.element(
+          "small",
+          Sentences.name(all, shift.best()) + " over " + Sentences.name(all, shift.other()));
+      page.close().close();
+    }
+    page.close().close().close();
+  }
+
+  private static void groups(Page page, Assumptions all) {
+    page.open("section").element("h2", "By group");
+    page.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    page.element("th", "Group", "scope", "col");
+    page.element("th", "Parameters with a range", "scope", "col");
+    page.element(
+        "th", "Effect " + AssumptionWords.effect(Assumptions.MOVES) + " or more", "scope", "col");
+    page.element("th", "of these not published", "scope", "col");
+    page.element("th", "Heaviest", "scope", "col", "class", "word");
+    page.close().close().open("tbody");
+    for (Assumptions.Group group : all.groups()) {
+      Assumption heaviest = group.heaviest();
+      page.open("tr").element("th", group.name(), "scope", "row");
+      page.element("td", Integer.toString(group.members().size()));
+      page.element("td", Long.toString(group.moving()));
+      page.element("td", Long.toString(group.movingUnpublished()));
+      String heavy = heaviest.parameter().name() + " " + AssumptionWords.effect(heaviest.weight());
+      page.element("td", heaviest.weight() > 0 ? heavy : "", "class", "word");
+      page.close();
+    }
+    page.close().close().close().close();
+  }
+}

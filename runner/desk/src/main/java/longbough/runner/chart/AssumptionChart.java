@@ -1,0 +1,181 @@
+package longbough.runner.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import longbough.model.SimulationInput;
+import longbough.runner.assumption.Assumption;
+import longbough.runner.assumption.AssumptionTrial;
+import longbough.runner.assumption.AssumptionWords;
+import longbough.runner.assumption.Assumptions;
+import longbough.runner.assumption.Shift;
+import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.scene.Scene;
+import longbough.runner.drawing.scene.Shape;
+import longbough.runner.drawing.scene.Style;
+import longbough.runner.type.Lines;
+
+/** The heaviest parameters as bars: how far each end of its range moves the verdict. */
+public final class AssumptionChart {
+  /** How many parameters are shown. */
+  public static final int SHOWN = 20;
+
+  private static final double TITLE = 22;
+  private static final double ROOM = 970;
+  private static final double TOP = 150;
+  private static final double ROW = 42;
+  private static final double BAR = 9;
+  private static final double LEFT = 372;
+  private static final double WIDTH = 330;
+  private static final double NAMES = 345;
+  private static final double REGIMES = 268;
+  private static final String FLAG = "#9c3d00";
+  private static final double PERCENT = 100;
+  private static final int TICKS = 6;
+
+  private final Assumptions all;
+  private final List<Assumption> shown;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  private AssumptionChart(Assumptions all) {
+    this.all = all;
+    this.shown = all.first(SHOWN);
+  }
+
+  public static Scene of(Assumptions all) {
+    return new AssumptionChart(all).scene();
+  }
+
+  private Scene scene() {
+    String title = "What the verdict leans on: " + all.input().title();
+    String cut = String.join("", Lines.of(title, TITLE, ROOM, 1));
+    shapes.add(new Shape.Text(20, 32, cut, TITLE, true, Shape.Anchor.START, Palette.TEXT));
+    double height = Math.max(1, shown.size()) * ROW;
+    double step = step();
+    double from = -step * Math.ceil(-least() / step - 1e-9);
+    double to = Math.max(from + step, step * Math.ceil(most() / step - 1e-9));
+    PanelPlot plot = new PanelPlot(LEFT, TOP, WIDTH, height, from, to, 1, shapes);
+    reading(plot);
+    for (int tick = (int) Math.rint(from / step); tick * step <= to + 1e-9; tick++) {
+      double x = plot.x(tick * step);
+      plot.segment(x, TOP - 4, x, TOP + height, Style.line(Palette.GUIDE, tick == 0 ? 2 : 1));
+      long percent = Math.round(PERCENT * tick * step);
+      String words = (percent > 0 ? "+" : "") + percent + " %";
+      plot.quiet(x, TOP - 10, words.replace('-', '\u2212'), Shape.Anchor.MIDDLE);
+    }
+    for (int row = 0; row < shown.size(); row++) {
+      row(plot, shown.get(row), row, TOP + ROW * (row + 0.5));
+    }
+    if (shown.isEmpty()) {
+      plot.quiet(LEFT, TOP + ROW / 2, "No parameter moves it beyond chance.", Shape.Anchor.START);
+    }
+    return new Scene(Scene.PAGE_WIDTH, (int) (TOP + height + 24), title, description(), shapes);
+  }
+
+  private void reading(PanelPlot plot) {
+    List<String> lines =
+        List.of(
+            "Lead of the preferred regime with one parameter at an end of its range, less its lead as"
+                + " things stand; 100 %: distance of best and worst.",
+            "Open mark: low end; full mark: high end; dark upright: beyond it the other regime leads. "
+                + all.input().members()
+                + " futures, the same for every run;",
+            "only changes beyond two standard errors. In red: among the first ten and not published.");
+    double baseline = 58;
+    for (String line : lines) {
+      plot.quiet(20, baseline, line, Shape.Anchor.START);
+      baseline += PanelPlot.LINE_HEIGHT;
+    }
+  }
+
+  private void row(PanelPlot plot, Assumption one, int rank, double y) {
+    Shift shift = one.strongest();
+    boolean flagged = rank < Assumptions.LOOKED_AT && one.unpublished();
+    String colour = flagged ? FLAG : Palette.TEXT;
+    String name = String.join("", Lines.of(one.parameter().name(), PanelPlot.TYPE, NAMES, 1));
+    plot.text(LEFT - 14, y - 3, name, Shape.Anchor.END, colour);
+    String basis =
+        AssumptionWords.range(one.parameter()) + " \u00b7 " + one.parameter().basis().label();
+    String cut = String.join("", Lines.of(basis, PanelPlot.TYPE, NAMES, 1));
+    plot.text(LEFT - 14, y + 14, cut, Shape.Anchor.END, flagged ? FLAG : Palette.QUIET_TEXT);
+    bar(plot, shift, y);
+    int series = AssumptionTrial.METRICS.indexOf(shift.metric());
+    String measure =
+        AssumptionWords.measure(shift.metric()) + " " + AssumptionWords.effect(shift.effect());
+    plot.text(
+        plot.right() + 14, y - 3, measure, Shape.Anchor.START, RegimeStyle.of(series).colour());
+    plot.quiet(plot.right() + 14, y + 14, regimes(shift), Shape.Anchor.START);
+  }
+
+  private static void bar(PanelPlot plot, Shift shift, double y) {
+    RegimeStyle look = RegimeStyle.of(AssumptionTrial.METRICS.indexOf(shift.metric()));
+    double low = plot.x(atLow(shift));
+    double high = plot.x(atHigh(shift));
+    plot.segment(low, y, high, y, Style.line(look.colour(), BAR).faint(0.35));
+    double turn = -shift.base() / shift.scale();
+    if (shift.turns()) {
+      plot.segment(plot.x(turn), y - 13, plot.x(turn), y + 13, Style.line(Palette.TEXT, 2));
+    }
+    plot.mark(low, y, look.mark(), Style.fill("#ffffff").edged(look.colour(), 1.8));
+    plot.mark(high, y, look.mark(), Style.fill(look.colour()).edged("#ffffff", 1));
+  }
+
+  private String regimes(Shift shift) {
+    SimulationInput input = all.input();
+    String text =
+        input.regimes().get(shift.best()).name()
+            + " over "
+            + input.regimes().get(shift.other()).name();
+    return String.join("", Lines.of(text, PanelPlot.TYPE, REGIMES, 1));
+  }
+
+  private static double atLow(Shift shift) {
+    return (shift.low() - shift.base()) / shift.scale();
+  }
+
+  private static double atHigh(Shift shift) {
+    return (shift.high() - shift.base()) / shift.scale();
+  }
+
+  private double least() {
+    return Math.min(
+        0,
+        shown.stream()
+            .map(Assumption::strongest)
+            .mapToDouble(AssumptionChart::leftEnd)
+            .min()
+            .orElse(0));
+  }
+
+  private static double leftEnd(Shift shift) {
+    double least = Math.min(atLow(shift), atHigh(shift));
+    return shift.turns() ? Math.min(least, -shift.base() / shift.scale()) : least;
+  }
+
+  private double most() {
+    return Math.max(
+        0.1,
+        shown.stream()
+            .map(Assumption::strongest)
+            .mapToDouble(shift -> Math.max(atLow(shift), atHigh(shift)))
+            .max()
+            .orElse(0));
+  }
+
+  private double step() {
+    double step = NiceScale.upTo(most() - least()).step();
+    return (most() - least()) / step > TICKS ? 2 * step : step;
+  }
+
+  private String description() {
+    StringBuilder text = new StringBuilder("The parameters that move the verdict most.");
+    for (Assumption one : shown) {
+      Shift shift = one.strongest();
+      text.append(' ').append(one.parameter().name()).append(", ");
+      text.append(AssumptionWords.range(one.parameter())).append(", ");
+      text.append(one.parameter().basis().label()).append(": ");
+      text.append(AssumptionWords.measure(shift.metric())).append(' ');
+      text.append(AssumptionWords.effect(shift.effect())).append('.');
+    }
+    return text.toString();
+  }
+}
