@@ -2,6 +2,7 @@ package longbough.runner.assumption;
 
 import java.util.Comparator;
 import java.util.List;
+import longbough.runner.compare.Metric;
 import longbough.shared.source.Basis;
 import longbough.shared.source.Sourced;
 
@@ -27,6 +28,15 @@ public record Assumption(Sourced parameter, List<Shift> shifts, String failure) 
   /** The largest effect on any measure that is beyond chance, else 0. */
   public double weight() {
     return shifts.stream().mapToDouble(Shift::toldEffect).max().orElse(0);
+  }
+
+  /** The largest effect on one measure that is beyond chance, else 0. */
+  public double weight(Metric metric) {
+    return shifts.stream()
+        .filter(shift -> shift.metric() == metric)
+        .mapToDouble(Shift::toldEffect)
+        .max()
+        .orElse(0);
   }
 
   /** The shift that gives it its weight, or the largest if none is beyond chance; may be null. */

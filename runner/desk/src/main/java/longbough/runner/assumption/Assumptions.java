@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import longbough.model.SimulationInput;
+import longbough.runner.compare.Metric;
 
 /**
  * Every parameter that has a range, the one the verdict leans on most first.
@@ -25,7 +26,7 @@ public record Assumptions(
   public Assumptions {
     preferred = List.copyOf(preferred);
     Comparator<Assumption> order =
-        Comparator.comparingDouble(Assumption::weight)
+        Comparator.comparingDouble((Assumption one) -> one.weight())
             .reversed()
             .thenComparing(assumption -> assumption.parameter().name());
     ranked = ranked.stream().sorted(order).toList();
@@ -34,6 +35,12 @@ public record Assumptions(
   /** The first few, those without any effect left out. */
   public List<Assumption> first(int most) {
     return ranked.stream().filter(assumption -> assumption.weight() > 0).limit(most).toList();
+  }
+
+  /** The first few by one measure, those without any effect on it left out. */
+  public List<Assumption> first(Metric metric, int most) {
+    Comparator<Assumption> order = Comparator.comparingDouble(one -> -one.weight(metric));
+    return ranked.stream().filter(one -> one.weight(metric) > 0).sorted(order).limit(most).toList();
   }
 
   /** Those among the ten heaviest that no published source stands behind. */

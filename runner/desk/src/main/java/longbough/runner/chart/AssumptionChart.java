@@ -2,7 +2,7 @@ package longbough.runner.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import longbough.model.SimulationInput;
+import java.util.stream.DoubleStream;
 import longbough.runner.assumption.Assumption;
 import longbough.runner.assumption.AssumptionTrial;
 import longbough.runner.assumption.AssumptionWords;
@@ -12,6 +12,7 @@ import longbough.runner.drawing.look.Palette;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.Shape;
 import longbough.runner.drawing.scene.Style;
+import longbough.runner.type.Fonts;
 import longbough.runner.type.Lines;
 
 /** The heaviest parameters as bars: how far each end of its range moves the verdict. */
@@ -29,8 +30,15 @@ public final class AssumptionChart {
   private static final double NAMES = 345;
   private static final double REGIMES = 268;
   private static final String FLAG = "#9c3d00";
+  private static final String OVER = " over ";
   private static final double PERCENT = 100;
-  private static final int TICKS = 6;
+  private static final int TICKS = 5;
+
+  /** Ends further out than this are cut, lest one parameter squeeze all others together. */
+  private static final double LIMIT = 2;
+
+  private static final double ARROW = 7;
+  private static final double LEAST_SHOWN = 0.02;
 
   private final Assumptions all;
   private final List<Assumption> shown;
@@ -79,7 +87,8 @@ public final class AssumptionChart {
             "Open mark: low end; full mark: high end; dark upright: beyond it the other regime leads. "
                 + all.input().members()
                 + " futures, the same for every run;",
-            "only changes beyond two standard errors. In red: among the first ten and not published.");
+            "only changes beyond two standard errors; an arrow: beyond the scale. In red: among the first"
+                + " ten and not published.");
     double baseline = 58;
     for (String line : lines) {
       plot.quiet(20, baseline, line, Shape.Anchor.START);
@@ -108,24 +117,44 @@ public final class AssumptionChart {
 
   private static void bar(PanelPlot plot, Shift shift, double y) {
     RegimeStyle look = RegimeStyle.of(AssumptionTrial.METRICS.indexOf(shift.metric()));
-    double low = plot.x(atLow(shift));
-    double high = plot.x(atHigh(shift));
+    double low = plot.x(cut(atLow(shift)));
+    double high = plot.x(cut(atHigh(shift)));
     plot.segment(low, y, high, y, Style.line(look.colour(), BAR).faint(0.35));
     double turn = -shift.base() / shift.scale();
-    if (shift.turns()) {
+    if (shift.turns() && turn >= -LIMIT) {
       plot.segment(plot.x(turn), y - 13, plot.x(turn), y + 13, Style.line(Palette.TEXT, 2));
     }
-    plot.mark(low, y, look.mark(), Style.fill("#ffffff").edged(look.colour(), 1.8));
-    plot.mark(high, y, look.mark(), Style.fill(look.colour()).edged("#ffffff", 1));
+    end(plot, atLow(shift), y, look, Style.fill("#ffffff").edged(look.colour(), 1.8));
+    end(plot, atHigh(shift), y, look, Style.fill(look.colour()).edged("#ffffff", 1));
+  }
+
+  private static void end(PanelPlot plot, double at, double y, RegimeStyle look, Style style) {
+    double x = plot.x(cut(at));
+    if (cut(at) == at) {
+      plot.mark(x, y, look.mark(), style);
+    } else {
+      plot.arrow(x, y, Math.signum(at) * ARROW, style);
+    }
+  }
+
+  private static double cut(double at) {
+    return Math.max(-LIMIT, Math.min(LIMIT, at));
   }
 
   private String regimes(Shift shift) {
-    SimulationInput input = all.input();
-    String text =
-        input.regimes().get(shift.best()).name()
-            + " over "
-            + input.regimes().get(shift.other()).name();
-    return String.join("", Lines.of(text, PanelPlot.TYPE, REGIMES, 1));
+    String best = all.input().regimes().get(shift.best()).name();
+    String other = all.input().regimes().get(shift.other()).name();
+    double room = REGIMES - Fonts.width(OVER, PanelPlot.TYPE);
+    double bestWide = Fonts.width(best, PanelPlot.TYPE);
+    double otherWide = Fonts.width(other, PanelPlot.TYPE);
+    // Of two long names each gets half the room, of a long and a short one the long one the rest.
+    double bestRoom = Math.max(room / 2, room - otherWide);
+    double otherRoom = Math.max(room / 2, room - bestWide);
+    return cut(best, bestRoom) + OVER + cut(other, otherRoom);
+  }
+
+  private static String cut(String name, double room) {
+    return String.join("", Lines.of(name, PanelPlot.TYPE, room, 1));
   }
 
   private static double atLow(Shift shift) {
@@ -137,33 +166,31 @@ public final class AssumptionChart {
   }
 
   private double least() {
-    return Math.min(
-        0,
-        shown.stream()
-            .map(Assumption::strongest)
-            .mapToDouble(AssumptionChart::leftEnd)
-            .min()
-            .orElse(0));
-  }
-
-  private static double leftEnd(Shift shift) {
-    double least = Math.min(atLow(shift), atHigh(shift));
-    return shift.turns() ? Math.min(least, -shift.base() / shift.scale()) : least;
+    return Math.min(0, ends().min().orElse(0));
   }
 
   private double most() {
-    return Math.max(
-        0.1,
-        shown.stream()
-            .map(Assumption::strongest)
-            .mapToDouble(shift -> Math.max(atLow(shift), atHigh(shift)))
-            .max()
-            .orElse(0));
+    return Math.max(LEAST_SHOWN, ends().max().orElse(0));
   }
 
+  private DoubleStream ends() {
+    return shown.stream()
+        .map(Assumption::strongest)
+        .flatMapToDouble(
+            shift ->
+                DoubleStream.of(
+                    atLow(shift), atHigh(shift), shift.turns() ? -shift.base() / shift.scale() : 0))
+        .map(AssumptionChart::cut);
+  }
+
+  /** The smallest round step that needs few ticks on either side of 0. */
   private double step() {
-    double step = NiceScale.upTo(most() - least()).step();
-    return (most() - least()) / step > TICKS ? 2 * step : step;
+    for (double step : new double[] {0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5}) {
+      if (Math.ceil(-least() / step - 1e-9) + Math.ceil(most() / step - 1e-9) <= TICKS) {
+        return step;
+      }
+    }
+    return 1;
   }
 
   private String description() {

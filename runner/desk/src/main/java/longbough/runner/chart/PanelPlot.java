@@ -123,6 +123,13 @@ final class PanelPlot {
     shapes.add(new Shape.Path(outline.close(), style));
   }
 
+  /** A small triangle that ends at the place and points to the right, or for less than 0 left. */
+  void arrow(double x, double y, double length, Style style) {
+    double half = Math.abs(length);
+    Outline outline = new Outline().move(x + length, y).line(x, y - half).line(x, y + half);
+    shapes.add(new Shape.Path(outline.close(), style));
+  }
+
   /** Names at the right end of lines, moved apart where they would touch. */
   void names(List<List<String>> names, double[] wantedY) {
     List<Integer> order = new ArrayList<>();

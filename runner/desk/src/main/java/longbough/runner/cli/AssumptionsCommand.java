@@ -105,6 +105,7 @@ final class AssumptionsCommand implements Callable<Integer> {
     AssumptionLines.table(all).forEach(line -> text.println(PrintableText.of(line)));
     text.println();
     AssumptionLines.groups(all).forEach(line -> text.println(PrintableText.of(line)));
+    part(text, "The heaviest for each measure:", AssumptionLines.byMeasure(all));
     part(text, "Where another regime is preferred within a range:", AssumptionLines.turning(all));
     part(text, "Not playable at an end of the range:", AssumptionLines.failed(all));
     part(text, "How to read this:", AssumptionLines.reading(all));

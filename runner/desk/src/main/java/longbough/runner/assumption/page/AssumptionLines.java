@@ -78,6 +78,11 @@ public final class AssumptionLines {
     return lines;
   }
 
+  /** The heaviest few for each measure. */
+  public static List<String> byMeasure(Assumptions all) {
+    return Sentences.byMeasure(all);
+  }
+
   /** Where another regime is preferred within a range. */
   public static List<String> turning(Assumptions all) {
     return Sentences.turning(all);

@@ -36,6 +36,7 @@ final class AssumptionPage {
     page.markup(svg.substring(svg.indexOf("<svg"))).close();
     table(page, all);
     page.close();
+    list(page, "The heaviest for each measure", Sentences.byMeasure(all));
     list(page, "Where another regime is preferred within a range", Sentences.turning(all));
     groups(page, all);
     list(page, "Not playable at an end of the range", Sentences.failed(all));

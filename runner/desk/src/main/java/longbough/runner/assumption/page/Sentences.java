@@ -14,6 +14,8 @@ import longbough.runner.verdict.Verdict;
 /** The sentences that terminal and page share. */
 final class Sentences {
 
+  private static final int EACH = 5;
+
   private Sentences() {}
 
   static String played(Assumptions all) {
@@ -43,6 +45,27 @@ final class Sentences {
                       mean,
                       points(Figures.of(preference.metric(), preference.scale(), currency)))
               : "%s: hardly any difference between the regimes (mean %s)".formatted(measure, mean));
+    }
+    return sentences;
+  }
+
+  /** The heaviest few for each measure. */
+  static List<String> byMeasure(Assumptions all) {
+    List<String> sentences = new ArrayList<>();
+    for (Preference preference : all.preferred()) {
+      String names =
+          all.first(preference.metric(), EACH).stream()
+              .map(
+                  one ->
+                      "%s %s (%s)"
+                          .formatted(
+                              one.parameter().name(),
+                              AssumptionWords.effect(one.weight(preference.metric())),
+                              one.parameter().basis().label()))
+              .collect(Collectors.joining(", "));
+      String none = "no parameter moves it beyond chance";
+      sentences.add(
+          AssumptionWords.measure(preference.metric()) + ": " + (names.isEmpty() ? none : names));
     }
     return sentences;
   }
