@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
@@ -33,12 +34,25 @@ public final class ChartFiles {
     }
   }
 
+  /** Writes the bars of causes of death. */
+  public static void write(CauseBars chart, Path folder) throws IOException {
+    int height = CausePicture.height(chart);
+    Consumer<Graphics2D> painter = canvas -> CausePicture.paint(chart, canvas);
+    Files.write(folder.resolve(CauseBars.FILE + ".png"), png(painter, CauseBars.WIDTH, height));
+    Files.writeString(
+        folder.resolve(CauseBars.FILE + ".svg"),
+        svg(painter, CauseBars.WIDTH, height, chart.heading(), chart.description()));
+  }
+
   static byte[] png(LineChart chart) throws IOException {
+    return png(canvas -> XChartPicture.paint(chart, canvas), LineChart.WIDTH, LineChart.HEIGHT);
+  }
+
+  private static byte[] png(Consumer<Graphics2D> painter, int width, int height)
+      throws IOException {
     BufferedImage image =
         new BufferedImage(
-            LineChart.WIDTH * PIXELS_PER_UNIT,
-            LineChart.HEIGHT * PIXELS_PER_UNIT,
-            BufferedImage.TYPE_INT_RGB);
+            width * PIXELS_PER_UNIT, height * PIXELS_PER_UNIT, BufferedImage.TYPE_INT_RGB);
     Graphics2D canvas = image.createGraphics();
     canvas.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     canvas.setRenderingHint(
@@ -47,7 +61,7 @@ public final class ChartFiles {
     canvas.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
     canvas.scale(PIXELS_PER_UNIT, PIXELS_PER_UNIT);
-    XChartPicture.paint(chart, canvas);
+    painter.accept(canvas);
     canvas.dispose();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
@@ -57,26 +71,35 @@ public final class ChartFiles {
   }
 
   static String svg(LineChart chart) throws IOException {
+    return svg(
+        canvas -> XChartPicture.paint(chart, canvas),
+        LineChart.WIDTH,
+        LineChart.HEIGHT,
+        chart.heading(),
+        chart.description());
+  }
+
+  private static String svg(
+      Consumer<Graphics2D> painter, int width, int height, String heading, String description)
+      throws IOException {
     VectorGraphics2D canvas = new VectorGraphics2D();
-    XChartPicture.paint(chart, canvas);
+    painter.accept(canvas);
     Document document =
-        Processors.get("svg")
-            .getDocument(
-                canvas.getCommands(), new PageSize(0, 0, LineChart.WIDTH, LineChart.HEIGHT));
+        Processors.get("svg").getDocument(canvas.getCommands(), new PageSize(0, 0, width, height));
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     document.writeTo(bytes);
-    return described(bytes.toString(StandardCharsets.UTF_8), chart);
+    return described(bytes.toString(StandardCharsets.UTF_8), heading, description);
   }
 
   // Text is painted as outlines, so that it looks the same everywhere; the words are added for
   // readers who don't see it.
-  private static String described(String svg, LineChart chart) {
+  private static String described(String svg, String heading, String description) {
     int root = svg.indexOf('>', svg.indexOf("<svg")) + 1;
     return DOCTYPE.matcher(svg.substring(0, root)).replaceFirst("")
         + "\n  <title>"
-        + MarkupText.of(chart.heading())
+        + MarkupText.of(heading)
         + "</title>\n  <desc>"
-        + MarkupText.of(chart.description())
+        + MarkupText.of(description)
         + "</desc>"
         + svg.substring(root);
   }

@@ -11,6 +11,7 @@ import longbough.runner.compare.Band;
 import longbough.runner.compare.Bands;
 import longbough.runner.compare.Comparison;
 import longbough.runner.compare.RegimeResult;
+import longbough.runner.survival.RegimeSurvival;
 
 /** The charts of a comparison, in the order of the report. */
 public final class ChartSet {
@@ -21,6 +22,8 @@ public final class ChartSet {
           "At the height where decay has taken most of the strength. That height can change, and then the line jumps.",
           YearColumn.WALL_RATIO,
           "Thinnest sound wall t over trunk radius R at that height; it can change, and then the line jumps.");
+
+  private static final String OF_FUTURES = "in nine of ten futures";
 
   private final Comparison comparison;
 
@@ -62,22 +65,34 @@ public final class ChartSet {
       reading.add(NOTES.get(column));
     }
     return new LineChart(
-        file, title, unit, List.copyOf(reading), percent, scale, lines, comparison.years());
+        file,
+        title,
+        unit,
+        List.copyOf(reading),
+        percent,
+        scale,
+        OF_FUTURES,
+        lines,
+        comparison.years());
   }
 
   private LineChart survival() {
     List<Line> lines = new ArrayList<>();
     for (int regime = 0; regime < comparison.regimes().size(); regime++) {
-      double[] share = Bands.survival(comparison.regimes().get(regime), comparison.years());
-      lines.add(line(regime, share, null));
+      Band band = RegimeSurvival.of(comparison.regimes().get(regime), comparison.years()).band();
+      lines.add(line(regime, band.median(), band));
     }
     return new LineChart(
         "survival",
         "Survival",
         "% of futures in which the tree lives",
-        List.of(comparison.members() + " futures; mark: visit"),
+        List.of(
+            "Line: share of "
+                + comparison.members()
+                + " futures; band: where endlessly many would lie, 95 % sure; mark: visit"),
         true,
         new NiceScale(1, 0.25),
+        "with a confidence of 95 %",
         lines,
         comparison.years());
   }
@@ -97,6 +112,7 @@ public final class ChartSet {
             reading() + "; discounted by " + ChartText.value(rate * 100, 100 * rate) + " % a year"),
         false,
         NiceScale.upTo(highest),
+        OF_FUTURES,
         lines,
         comparison.years());
   }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param reading one line or two that say how to read it
  * @param percent whether values are shares, shown in per cent
  * @param scale range and ticks of the values
+ * @param bandMeans what the band around a line says, in words
  * @param lines the regimes, the reference first
  * @param years last year of the time axis
  */
@@ -21,6 +22,7 @@ public record LineChart(
     List<String> reading,
     boolean percent,
     NiceScale scale,
+    String bandMeans,
     List<Line> lines,
     int years) {
 
@@ -63,7 +65,7 @@ public record LineChart(
       text.append(" to ").append(text(line.middle()[last]));
       if (line.band() != null) {
         text.append(" (").append(text(line.band().low()[last])).append(" to ");
-        text.append(text(line.band().high()[last])).append(" in nine of ten futures)");
+        text.append(text(line.band().high()[last])).append(' ').append(bandMeans).append(')');
       }
       text.append(last < years ? " in year " + last + ", after which no tree lives." : ".");
     }

@@ -33,18 +33,6 @@ public final class Bands {
     return Band.of(byYear);
   }
 
-  /** Share of futures in which the tree lives, by year. */
-  public static double[] survival(RegimeResult result, int years) {
-    double[] share = new double[years + 1];
-    for (int year = 0; year <= years; year++) {
-      for (History member : result.members()) {
-        share[year] += Living.alive(member, year) ? 1 : 0;
-      }
-      share[year] /= result.members().length;
-    }
-    return share;
-  }
-
   /** Band of the cost up to and with each year, discounted. */
   public static Band cumulativeCost(RegimeResult result, int years, double discountRate) {
     History[] members = result.members();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import longbough.runner.chart.CauseBars;
 import longbough.runner.chart.ChartFiles;
 import longbough.runner.chart.ChartSet;
 import longbough.runner.chart.LineChart;
@@ -35,7 +36,12 @@ public final class Publication {
         aside(() -> TidyFiles.write(summary.comparison(), summary, output.folder()));
     List<LineChart> charts = ChartSet.of(summary.comparison());
     Path chartFolder = output.folder("charts");
-    CompletableFuture<Void> pictures = aside(() -> ChartFiles.write(charts, chartFolder));
+    CompletableFuture<Void> pictures =
+        aside(
+            () -> {
+              ChartFiles.write(charts, chartFolder);
+              ChartFiles.write(CauseBars.of(summary.comparison()), chartFolder);
+            });
     Path drawingFolder = output.folder("drawings");
     Optional<Picture> overview = DrawingPictures.overview(summary.comparison(), drawingFolder);
     List<Picture> drawings = DrawingPictures.write(summary.comparison(), drawingFolder);

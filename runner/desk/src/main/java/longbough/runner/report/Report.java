@@ -14,6 +14,7 @@ public final class Report {
           new RegimeSection(),
           new DrawingSection(),
           new ChartSection(),
+          new DeathSection(),
           new SummarySection(),
           new VisitSection(),
           new WarningSection(),

@@ -23,6 +23,7 @@ final class OutputCheck {
           DoseFile.FILE,
           AssumptionFile.FILE,
           AssumptionFile.SHIFTS,
+          "survival.csv",
           Manifest.FILE,
           "report.html",
           "charts",

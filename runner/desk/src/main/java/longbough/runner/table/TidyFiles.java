@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import longbough.runner.compare.Comparison;
 import longbough.runner.compare.Summary;
 
-/** Writes the four tidy files of a comparison into a folder. */
+/** Writes the five tidy files of a comparison into a folder. */
 public final class TidyFiles {
 
   private TidyFiles() {}
@@ -14,6 +14,7 @@ public final class TidyFiles {
     YearsFile.write(comparison, folder.resolve("years.csv"));
     VisitsFile.write(comparison, folder.resolve("visits.csv"));
     WoundsFile.write(comparison, folder.resolve("wounds.csv"));
+    SurvivalFile.write(comparison, folder.resolve("survival.csv"));
     SummaryFile.write(summary, folder.resolve("summary.csv"));
   }
 }

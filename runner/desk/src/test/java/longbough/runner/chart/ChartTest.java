@@ -13,9 +13,9 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import longbough.model.pruning.Regime;
-import longbough.runner.compare.Bands;
 import longbough.runner.compare.Comparison;
 import longbough.runner.compare.InventedHistories;
+import longbough.runner.survival.RegimeSurvival;
 import longbough.runner.type.Fonts;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -96,7 +96,7 @@ class ChartTest {
     LineChart leaf = ChartSet.of(comparison).get(0);
     for (int regime = 0; regime < comparison.regimes().size(); regime++) {
       Line line = leaf.lines().get(regime);
-      double[] alive = Bands.survival(comparison.regimes().get(regime), 30);
+      double[] alive = RegimeSurvival.of(comparison.regimes().get(regime), 30).band().median();
       for (int year = 0; year <= line.lastYear(); year++) {
         assertThat(alive[year]).isPositive();
         assertThat(line.band().low()[year]).isPositive();

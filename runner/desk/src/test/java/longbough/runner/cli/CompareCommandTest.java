@@ -68,10 +68,11 @@ class CompareCommandTest {
             "visits.csv",
             "wounds.csv",
             "summary.csv",
+            "survival.csv",
             "manifest.json",
             "report.html",
             "charts");
-    assertThat(names(place.resolve("result/charts"))).hasSize(16);
+    assertThat(names(place.resolve("result/charts"))).hasSize(18);
     assertThat(out.toString())
         .contains("leave alone", "leaf m\u00b2", "of 20 futures", "Why, in the median future")
         .contains("year 12: drought", "report.html");
@@ -222,7 +223,8 @@ class CompareCommandTest {
 
   private byte[][] csvs() throws IOException {
     List<byte[]> contents = new ArrayList<>();
-    for (String name : List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv")) {
+    for (String name :
+        List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv", "survival.csv")) {
       contents.add(Files.readAllBytes(place.resolve("result").resolve(name)));
     }
     return contents.toArray(new byte[0][]);

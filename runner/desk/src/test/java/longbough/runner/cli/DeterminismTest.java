@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class DeterminismTest {
   private static final List<String> TIDY =
-      List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv");
+      List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv", "survival.csv");
 
   private static final String SCENARIO =
       """

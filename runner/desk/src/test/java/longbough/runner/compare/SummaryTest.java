@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import longbough.model.history.YearColumn;
+import longbough.runner.survival.RegimeSurvival;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 import org.junit.jupiter.api.Test;
@@ -51,7 +52,7 @@ class SummaryTest {
   void deadTreesCountAsBareButTheirTrunksDoNotCount() {
     Comparison comparison = InventedHistories.comparison(60, 30);
     RegimeResult topped = comparison.regimes().get(3);
-    double[] alive = Bands.survival(topped, 30);
+    double[] alive = RegimeSurvival.of(topped, 30).band().median();
     assertThat(alive[30]).isBetween(0.05, 0.95);
     for (int year = 1; year <= 30; year++) {
       assertThat(alive[year]).isLessThanOrEqualTo(alive[year - 1]);

@@ -40,7 +40,8 @@ class TidyFilesTest {
     assertThat(lines("wounds.csv")).first().isEqualTo(WOUNDS);
     assertThat(lines("summary.csv")).first().isEqualTo(SUMMARY);
     assertThat(lines("years.csv")).hasSize(1 + 4 * 3 * 5);
-    for (String name : List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv")) {
+    for (String name :
+        List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv", "survival.csv")) {
       int cells = lines(name).get(0).split(",").length;
       assertThat(lines(name)).as(name).allMatch(line -> line.split(",", -1).length == cells);
     }
@@ -69,7 +70,8 @@ class TidyFilesTest {
     } finally {
       Locale.setDefault(before);
     }
-    for (String name : List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv")) {
+    for (String name :
+        List.of("years.csv", "visits.csv", "wounds.csv", "summary.csv", "survival.csv")) {
       assertThat(first.resolve(name)).hasSameBinaryContentAs(second.resolve(name));
     }
   }
