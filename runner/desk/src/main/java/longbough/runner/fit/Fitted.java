@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param parameter the parameter as it stood
  * @param after its new value
- * @param gain what the loss would lose of its gain if only this one were put back
+ * @param gain by how much loss and pull together would rise if only this one were put back
  * @param changes by training check, how its loss would change if only this one were put back
  */
 public record Fitted(

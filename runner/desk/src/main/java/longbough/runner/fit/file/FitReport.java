@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -22,6 +21,9 @@ import longbough.shared.source.Sourced;
 final class FitReport {
   private static final int CHECKS_NAMED = 6;
   private static final int SLOWEST_NAMED = 8;
+
+  /** A change of loss below this isn't worth a line. */
+  private static final double LEAST_MOVE = 0.01;
 
   private final FitResult result;
   private final StringBuilder text = new StringBuilder();
@@ -105,7 +107,9 @@ final class FitReport {
           "| name | before | after | unit | range | gain | checks that it moves |",
           "|---|---|---|---|---|---|---|");
       result.fitted().forEach(this::parameter);
-      line("", "Gain: what the loss would lose if only this one were put back.");
+      line(
+          "",
+          "Gain: by how much loss and pull together would rise if only this one were put back.");
     }
     if (result.fitted().stream().anyMatch(Fitted::atEnd)) {
       line("A value at the end of its range says that the range or the process is wrong.");
@@ -137,7 +141,7 @@ final class FitReport {
     for (String id : result.checks().keySet()) {
       Finding before = result.before().get(id);
       Finding after = result.after().get(id);
-      if (before != null && !Objects.equals(before, after)) {
+      if (before != null && after != null && moved(before, after)) {
         rows.add(
             row(
                 id,
@@ -156,7 +160,12 @@ final class FitReport {
         "| check | part | before | after | loss before | loss after | got before | got after | expected |",
         "|---|---|---|---|---|---|---|---|---|");
     rows.forEach(this::line);
-    line("", "`checks.csv` has all of them.");
+    line("", "`checks.csv` has all checks.");
+  }
+
+  private static boolean moved(Finding before, Finding after) {
+    return Standing.of(before) != Standing.of(after)
+        || Math.abs(Loss.of(before) - Loss.of(after)) >= LEAST_MOVE;
   }
 
   private void screening() {
