@@ -12,10 +12,17 @@ public final class SvgChart {
 
   private final LineChart chart;
   private final Frame frame;
-  private final StringBuilder out = new StringBuilder();
+  private final SvgSheet out;
 
   private SvgChart(LineChart chart) {
     this.chart = chart;
+    this.out =
+        new SvgSheet(
+            "chart-" + chart.file(),
+            LineChart.WIDTH,
+            LineChart.REPORT_HEIGHT,
+            chart.heading(),
+            chart.description());
     this.frame = FRAME.below(LineChart.READING_HEIGHT * (chart.reading().size() - 1));
   }
 
@@ -24,22 +31,10 @@ public final class SvgChart {
   }
 
   private String paint() {
-    String id = "chart-" + chart.file();
-    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ");
-    out.append(LineChart.WIDTH).append(' ').append(LineChart.REPORT_HEIGHT);
-    out.append("\" aria-labelledby=\"").append(id).append("-title ").append(id).append("-desc\"");
-    out.append(" font-family=\"'Open Sans','Segoe UI','Helvetica Neue',Arial,sans-serif\"");
-    out.append(" font-size=\"13\">\n");
-    out.append("<title id=\"")
-        .append(id)
-        .append("-title\">")
-        .append(MarkupText.of(chart.heading()));
-    out.append("</title>\n<desc id=\"").append(id).append("-desc\">");
-    out.append(MarkupText.of(chart.description())).append("</desc>\n");
-    text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
+    out.text(LEFT, 24, "font-size=\"18\" font-weight=\"600\" fill=\"#222\"", chart.heading());
     int baseline = 45;
     for (String line : chart.reading()) {
-      text(LEFT, baseline, "fill=\"#555\"", line);
+      out.text(LEFT, baseline, "fill=\"#555\"", line);
       baseline += LineChart.READING_HEIGHT;
     }
     grid();
@@ -48,24 +43,24 @@ public final class SvgChart {
     years();
     chart.lines().forEach(this::marks);
     EndLabel.placed(chart, y(chart.scale().high()), y(0)).forEach(this::label);
-    return out.append("</svg>\n").toString();
+    return out.done();
   }
 
   private void grid() {
     for (double tick : chart.scale().ticks()) {
-      stroke("#e2e2e2", 1, x(0), y(tick), x(chart.years()), y(tick));
-      text(x(0) - 8, y(tick) + 4.5, "fill=\"#555\" text-anchor=\"end\"", chart.text(tick));
+      out.stroke("#e2e2e2", 1, x(0), y(tick), x(chart.years()), y(tick));
+      out.text(x(0) - 8, y(tick) + 4.5, "fill=\"#555\" text-anchor=\"end\"", chart.text(tick));
     }
   }
 
   private void years() {
-    stroke("#8a8a8a", 1.2, x(0), y(0), x(chart.years()), y(0));
+    out.stroke("#8a8a8a", 1.2, x(0), y(0), x(chart.years()), y(0));
     for (int year : NiceScale.years(chart.years())) {
-      stroke("#8a8a8a", 1.2, x(year), y(0), x(year), y(0) + 5);
-      text(x(year), y(0) + 19, "fill=\"#555\" text-anchor=\"middle\"", Integer.toString(year));
+      out.stroke("#8a8a8a", 1.2, x(year), y(0), x(year), y(0) + 5);
+      out.text(x(year), y(0) + 19, "fill=\"#555\" text-anchor=\"middle\"", Integer.toString(year));
     }
     double middle = (x(0) + x(chart.years())) / 2;
-    text(middle, y(0) + 38, "fill=\"#555\" text-anchor=\"middle\"", LineChart.TIME);
+    out.text(middle, y(0) + 38, "fill=\"#555\" text-anchor=\"middle\"", LineChart.TIME);
   }
 
   private void band(Line line) {
@@ -127,29 +122,19 @@ public final class SvgChart {
     Line line = label.line();
     double left = x(chart.years()) + 26;
     int last = line.lastYear();
-    stroke(line.style().colour(), 0.8, x(last) + 3, y(line.middle()[last]), left - 5, label.y());
+    out.stroke(
+        line.style().colour(), 0.8, x(last) + 3, y(line.middle()[last]), left - 5, label.y());
     double baseline = label.y() - label.text().size() * EndLabel.LINE_HEIGHT / 2 + 12;
     for (int i = 0; i < label.text().size(); i++) {
       String weight = i == label.text().size() - 1 ? "" : " font-weight=\"600\"";
-      text(left, baseline, "fill=\"" + line.style().colour() + "\"" + weight, label.text().get(i));
+      out.text(
+          left, baseline, "fill=\"" + line.style().colour() + "\"" + weight, label.text().get(i));
       baseline += EndLabel.LINE_HEIGHT;
     }
   }
 
   private void point(StringBuilder points, double year, double value) {
     points.append(Marks.number(x(year))).append(',').append(Marks.number(y(value))).append(' ');
-  }
-
-  private void stroke(String colour, double width, double x1, double y1, double x2, double y2) {
-    out.append("<line stroke=\"").append(colour).append("\" stroke-width=\"").append(width);
-    out.append("\" x1=\"").append(Marks.number(x1)).append("\" y1=\"").append(Marks.number(y1));
-    out.append("\" x2=\"").append(Marks.number(x2)).append("\" y2=\"").append(Marks.number(y2));
-    out.append("\"/>\n");
-  }
-
-  private void text(double x, double y, String look, String text) {
-    out.append("<text x=\"").append(Marks.number(x)).append("\" y=\"").append(Marks.number(y));
-    out.append("\" ").append(look).append('>').append(MarkupText.of(text)).append("</text>\n");
   }
 
   private double x(double year) {

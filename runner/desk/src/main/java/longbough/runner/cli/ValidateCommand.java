@@ -6,17 +6,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import longbough.runner.table.OutputFile;
 import longbough.runner.validate.CheckLibrary;
 import longbough.runner.validate.Validation;
 import longbough.runner.validate.ValidationRow;
 import longbough.runner.validate.ValidationTable;
-import longbough.runner.validate.page.ValidationPage;
+import longbough.runner.validate.field.FieldReport;
+import longbough.runner.validate.field.FieldText;
+import longbough.runner.validate.field.OpenData;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,6 +29,9 @@ import picocli.CommandLine.Spec;
 @Command(name = "validate")
 final class ValidateCommand implements Callable<Integer> {
 
+  private static final String DATA = "--data";
+  private static final String SINGLE =
+      "The comparison with open measurements is left out where single checks are named.";
   private static final long QUIET_NANOS = 1_000_000_000;
 
   @Spec private CommandSpec spec;
@@ -37,26 +43,48 @@ final class ValidateCommand implements Callable<Integer> {
   private List<String> only = new ArrayList<>();
 
   @Option(
-      names = "--html",
-      paramLabel = "FILE",
-      description = "Also write the table as a page with a picture per check.")
-  private Path html;
+      names = DATA,
+      paramLabel = "FOLDER",
+      description =
+          "Folder of open measurements to set the model beside; by default shared/data beside the"
+              + " checkout, where it is.")
+  private Path data;
+
+  @Mixin private ValidateOutput output;
 
   @Override
   public Integer call() throws IOException {
     refuseUnknown();
-    // Asked for before anything is played: nobody should wait for a page that cannot be kept.
-    OutputFile page = html == null ? null : OutputFile.prepare(html, "--html");
+    Optional<OpenData> measured =
+        data == null ? OpenData.find() : Optional.of(OpenData.named(data, DATA));
+    boolean compare = only.isEmpty() && (output.wanted() || data != null);
+    int species = compare ? FieldReport.plays(measured) : 0;
+    output.prepare();
     List<ValidationRow> rows = played(new LinkedHashSet<>(only));
+    FieldReport field = compare ? compared(measured, rows, species) : FieldReport.none(SINGLE);
     PrintWriter out = spec.commandLine().getOut();
     ValidationTable.lines(rows).forEach(out::println);
-    if (page != null) {
-      page.write(ValidationPage.of(rows, Version.text()));
+    if (compare) {
       out.println();
-      out.println("Page: " + PrintableText.of(page.path().toString()));
+      FieldText.lines(field).stream().map(PrintableText::of).forEach(out::println);
     }
+    output.write(rows, field, out);
     out.flush();
     return ExitCode.OK;
+  }
+
+  private FieldReport compared(Optional<OpenData> measured, List<ValidationRow> rows, int species) {
+    ProgressBar bar =
+        new ProgressBar(
+            spec.commandLine().getErr(),
+            Terminal.watched(),
+            "Growing trees among measured ones",
+            Math.max(1, species));
+    try {
+      return FieldReport.of(measured, rows, bar);
+    } finally {
+      bar.clear();
+    }
   }
 
   private List<ValidationRow> played(Set<String> asked) {

@@ -3,42 +3,45 @@ package longbough.runner.table;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** One tidy file being written: a header, then one fact a row. UTF-8, comma, line feed. */
-final class TidyFile implements AutoCloseable {
+public final class TidyFile implements AutoCloseable {
   private final CsvWriter writer;
   private final String[] cells;
   private int filled;
 
   TidyFile(Path file, List<String> columns) throws IOException {
-    writer =
-        CsvWriter.builder()
-            .lineDelimiter(LineDelimiter.LF)
-            .build(Files.newBufferedWriter(file, StandardCharsets.UTF_8));
+    this(Files.newBufferedWriter(file, StandardCharsets.UTF_8), columns);
+  }
+
+  /** Writes to anything; closing closes it. */
+  public TidyFile(Writer to, List<String> columns) {
+    writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(to);
     writer.writeRecord(columns);
     cells = new String[columns.size()];
   }
 
-  TidyFile add(double value) {
+  public TidyFile add(double value) {
     cells[filled++] = NumberText.of(value);
     return this;
   }
 
-  TidyFile add(String text) {
+  public TidyFile add(String text) {
     cells[filled++] = guarded(text);
     return this;
   }
 
-  TidyFile empty() {
+  public TidyFile empty() {
     cells[filled++] = "";
     return this;
   }
 
-  void endRow() {
+  public void endRow() {
     if (filled != cells.length) {
       throw new IllegalStateException(filled + " cells in a row of " + cells.length);
     }

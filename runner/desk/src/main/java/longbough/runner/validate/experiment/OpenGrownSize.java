@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import longbough.model.history.History;
 import longbough.model.history.YearColumn;
+import longbough.runner.validate.lab.CrownWidth;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 
@@ -121,7 +122,7 @@ public final class OpenGrownSize implements Experiment {
         int year = whenThick(h, dbhCm);
         if (year >= 0) {
           sum[0] += h.value(YearColumn.HEIGHT_M, year);
-          sum[1] += Trees.crownDiameterM(h.snapshots().get(year));
+          sum[1] += CrownWidth.diameterM(h.snapshots().get(year));
           sum[2] += h.value(YearColumn.LEAF_AREA_M2, year);
           sum[3]++;
         }

@@ -6,7 +6,6 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import longbough.model.process.CrownLight;
 import longbough.model.process.LightField;
-import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
@@ -17,8 +16,6 @@ final class Trees {
       List.of("acer-platanoides", "quercus-rubra", "tilia-cordata", "fraxinus-pennsylvanica");
   static final List<String> CONIFERS =
       List.of("picea-pungens", "pinus-strobus", "pseudotsuga-menziesii");
-
-  private static final int QUARTERS = 4;
 
   private Trees() {}
 
@@ -35,24 +32,6 @@ final class Trees {
   /** Share of all futures of all species that live to the end of a year. */
   static double survival(List<Played> all, int year) {
     return mean(all, p -> p.survival(year));
-  }
-
-  /** Mean reach of the farthest living limb in each quarter of the compass, twice over, m. */
-  static double crownDiameterM(TreeState state) {
-    double[] reach = new double[QUARTERS];
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        double turn = limbs.azimuthRad[limb] / (2 * Math.PI) + 2;
-        int quarter = (int) ((turn - Math.floor(turn)) * QUARTERS);
-        reach[quarter] = Math.max(reach[quarter], limbs.reachM(limb));
-      }
-    }
-    double sum = 0;
-    for (double r : reach) {
-      sum += 2 * r / QUARTERS;
-    }
-    return sum;
   }
 
   /** Dry leaf mass per leaf area, mean over the crown of the tree at the start, kg/m2. */

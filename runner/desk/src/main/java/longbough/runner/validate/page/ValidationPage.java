@@ -6,19 +6,21 @@ import longbough.runner.report.PageFrame;
 import longbough.runner.validate.Standing;
 import longbough.runner.validate.Tally;
 import longbough.runner.validate.ValidationRow;
+import longbough.runner.validate.field.FieldReport;
 
 /** The whole page: how the model stands against the published checks. */
 public final class ValidationPage {
 
   private ValidationPage() {}
 
-  public static String of(List<ValidationRow> rows, String version) {
+  /** The page with what was found beside open measurements. */
+  public static String of(List<ValidationRow> rows, FieldReport field, String version) {
     String style = PageFrame.style(ValidationPage.class, "validation.css");
     return PageFrame.of(
-        "Longbough against published checks", style, page -> body(page, rows, version));
+        "Longbough against published checks", style, page -> body(page, rows, field, version));
   }
 
-  private static void body(Page page, List<ValidationRow> rows, String version) {
+  private static void body(Page page, List<ValidationRow> rows, FieldReport field, String version) {
     page.open("main");
     page.open("header");
     page.element("h1", "Longbough against published checks");
@@ -27,6 +29,7 @@ public final class ValidationPage {
     counts(page, Tally.of(rows));
     legend(page);
     Tally.byProcess(rows).forEach((process, group) -> CheckTable.write(page, process, group));
+    FieldSection.write(page, field);
     page.close();
     page.open("footer");
     page.element(

@@ -12,6 +12,7 @@ import longbough.runner.validate.ValidationRow;
 import longbough.runner.validate.ValidationTable;
 import longbough.runner.validate.experiment.Check;
 import longbough.runner.validate.experiment.Finding;
+import longbough.runner.validate.field.FieldReport;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -23,9 +24,10 @@ class ValidationPageTest {
 
   @Test
   void pageIsWellFormedAndShowsEveryCheckUnderItsProcess() throws Exception {
-    String page = ValidationPage.of(rows(), "1.0");
+    String page = ValidationPage.of(rows(), FieldReport.none("no folder"), "1.0");
     Document document = parsed(page);
-    assertThat(texts(document, "h2")).containsExactly("Growth", "Light");
+    assertThat(texts(document, "h2"))
+        .containsExactly("Growth", "Light", "Beside open measurements");
     assertThat(page).contains("a pass", "b miss", "c wrong", "d open", "at least 3 m");
     assertThat(page).contains("1 of 3 checks tried pass (33 %)", "Why: </strong>the reason");
     assertThat(page).doesNotContain("not shown for a pass", "src=\"http", "url(", "@import");
@@ -33,7 +35,7 @@ class ValidationPageTest {
 
   @Test
   void oneNumberHasAPictureWithWordsAndSeveralHaveNone() throws Exception {
-    Document document = parsed(ValidationPage.of(rows(), "1.0"));
+    Document document = parsed(ValidationPage.of(rows(), FieldReport.none("no folder"), "1.0"));
     List<String> words = new ArrayList<>();
     NodeList pictures = document.getElementsByTagName("svg");
     for (int i = 0; i < pictures.getLength(); i++) {
@@ -72,7 +74,7 @@ class ValidationPageTest {
             Standing.MISS,
             new Finding("x", HOSTILE, HOSTILE, false, true, HOSTILE),
             HOSTILE);
-    String page = ValidationPage.of(List.of(row), HOSTILE);
+    String page = ValidationPage.of(List.of(row), FieldReport.none(HOSTILE), HOSTILE);
     assertThat(page).doesNotContain("<script", "<b>");
     assertThat(parsed(page).getElementsByTagName("script").getLength()).isZero();
   }
