@@ -6,26 +6,32 @@ import java.util.stream.Stream;
 
 /** Paints a cloud with its bands and lines. */
 final class CloudSvg {
-  private static final int WIDTH = 430;
-  private static final int HEIGHT = 300;
+  private static final int WIDTH = 370;
+  private static final int HEIGHT = 270;
   private static final double LEFT = 46;
   private static final double RIGHT = 14;
   private static final double TOP = 30;
   private static final double BOTTOM = 44;
   private static final double DOT = 3.2;
+
+  /** A dot this much above the whole band would press all others to the ground. */
+  private static final double FAR = 1.4;
+
   private static final String END = "fill=\"#555\" text-anchor=\"end\"";
   private static final String MIDDLE = "fill=\"#555\" text-anchor=\"middle\"";
 
   private final CloudChart chart;
   private final NiceScale across;
   private final NiceScale up;
+  private final double limit;
   private final SvgSheet out;
 
   CloudSvg(CloudChart chart) {
     this.chart = chart;
     this.across = NiceScale.upTo(highest(Stream.of(chart.dots(), chart.band()), 0));
-    this.up =
-        NiceScale.upTo(highest(Stream.of(chart.dots(), chart.rings(), shown(chart.middle())), 1));
+    this.limit = FAR * highest(Stream.of(chart.band()), 2);
+    List<double[]> near = near(chart.dots(), chart.rings());
+    this.up = NiceScale.upTo(highest(Stream.of(near, shown(chart.middle())), 1));
     this.out = new SvgSheet(chart.id(), WIDTH, HEIGHT, chart.heading(), chart.words());
   }
 
@@ -34,12 +40,13 @@ final class CloudSvg {
     band(1, 2, CloudChart.WIDE);
     band(3, 4, CloudChart.NARROW);
     grid();
-    out.dots(CloudChart.DOT, DOT, 0.55, places(chart.dots()));
+    out.dots(CloudChart.DOT, DOT, 0.55, places(near(chart.dots(), List.of())));
     rings();
     chart.futures().forEach(f -> out.line(CloudChart.MODEL, 0.8, 0.45, false, places(shown(f))));
     List<double[]> middle = shown(chart.middle());
     out.line(CloudChart.MODEL, 2.4, 1, true, places(middle));
     axis();
+    beyond();
     if (!middle.isEmpty()) {
       label(middle.get(middle.size() - 1));
     }
@@ -62,6 +69,20 @@ final class CloudSvg {
     out.text((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 7, MIDDLE, chart.across());
   }
 
+  /** What the picture leaves out is said in it. */
+  private void beyond() {
+    int all = chart.dots().size() + chart.rings().size();
+    int left = all - near(chart.dots(), chart.rings()).size();
+    if (left > 0) {
+      String text = left + (left == 1 ? " tree" : " trees") + " far above";
+      out.text(WIDTH - RIGHT, 15, "font-size=\"11\" " + END, text);
+    }
+  }
+
+  private List<double[]> near(List<double[]> dots, List<double[]> rings) {
+    return Stream.concat(dots.stream(), rings.stream()).filter(p -> p[1] <= limit).toList();
+  }
+
   private void band(int low, int high, String colour) {
     List<Double> corners = new ArrayList<>();
     for (double[] at : chart.band()) {
@@ -76,7 +97,7 @@ final class CloudSvg {
   }
 
   private void rings() {
-    for (double[] at : chart.rings()) {
+    for (double[] at : near(List.of(), chart.rings())) {
       if (at[0] <= across.high()) {
         out.append("<circle r=\"1.6\" fill=\"none\" stroke=\"#8d9792\" stroke-width=\"0.7\" cx=\"")
             .append(Marks.number(x(at[0])))

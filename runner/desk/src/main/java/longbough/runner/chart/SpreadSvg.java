@@ -12,6 +12,7 @@ final class SpreadSvg {
   private static final double ROW = 38;
   private static final double BOTTOM = 26;
   private static final double MARK = 5;
+  private static final String THIN = "#d5e0cb";
   private static final RegimeStyle MODEL =
       new RegimeStyle(CloudChart.MODEL, List.of(), RegimeStyle.Mark.DIAMOND);
 
@@ -59,7 +60,7 @@ final class SpreadSvg {
     String note = "n = " + row.n() + (row.note().isEmpty() ? "" : "; " + row.note());
     out.text(0, y + 13, "font-size=\"11\" fill=\"#555\"", note);
     double[] p = row.points();
-    out.rect(x(p[0]), y - 3, x(p[4]) - x(p[0]), 6, CloudChart.WIDE);
+    out.rect(x(p[0]), y - 2.5, x(p[4]) - x(p[0]), 5, THIN);
     out.rect(x(p[1]), y - 8, x(p[3]) - x(p[1]), 16, CloudChart.NARROW);
     out.stroke("#24482f", 2, x(p[2]), y - 8, x(p[2]), y + 8);
     if (!Double.isNaN(row.model())) {

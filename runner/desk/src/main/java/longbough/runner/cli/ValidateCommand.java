@@ -58,7 +58,7 @@ final class ValidateCommand implements Callable<Integer> {
     Optional<OpenData> measured =
         data == null ? OpenData.find() : Optional.of(OpenData.named(data, DATA));
     boolean compare = only.isEmpty() && (output.wanted() || data != null);
-    int species = compare ? FieldReport.plays(measured) : 0;
+    int species = compare ? FieldReport.read(measured) : 0;
     output.prepare();
     List<ValidationRow> rows = played(new LinkedHashSet<>(only));
     FieldReport field = compare ? compared(measured, rows, species) : FieldReport.none(SINGLE);

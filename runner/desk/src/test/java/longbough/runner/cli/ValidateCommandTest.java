@@ -52,6 +52,39 @@ class ValidateCommandTest {
     assertThat(inside()).isEmpty();
   }
 
+  @Test
+  void writesTablesIntoANewFolder() throws IOException {
+    Path tables = folder.resolve("tables");
+    assertThat(run(QUICK, "--tables", tables.toString())).isEqualTo(ExitCode.OK);
+    assertThat(Files.readAllLines(tables.resolve("checks.csv")))
+        .hasSize(2)
+        .anyMatch(line -> line.startsWith("F28,"));
+    assertThat(tables.resolve("open-data-sizes.csv")).isNotEmptyFile();
+    assertThat(out.toString()).contains("Tables: ");
+  }
+
+  @Test
+  void refusesTablesThatAreNoFolder() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "kept");
+    assertThat(run(QUICK, "--tables", file.toString())).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(run(QUICK, "--tables", "")).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("--tables");
+    assertThat(Files.readString(file)).isEqualTo("kept");
+  }
+
+  @Test
+  void refusesWrongDataBeforePlaying() throws IOException {
+    assertThat(run("--data", folder.resolve("none").toString())).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("no such folder", "--data");
+    Files.writeString(folder.resolve("nsc-organs.csv"), "tree,species\n1,Acer");
+    Path page = folder.resolve("page.html");
+    assertThat(run("--data", folder.toString(), "--html", page.toString()))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(err.toString()).contains("nsc-organs.csv, line 1", "use this header");
+    assertThat(inside()).containsExactly("nsc-organs.csv");
+    assertThat(out.toString()).isEmpty();
+  }
+
   private List<String> inside() throws IOException {
     try (Stream<Path> all = Files.list(folder)) {
       return all.map(path -> path.getFileName().toString()).toList();

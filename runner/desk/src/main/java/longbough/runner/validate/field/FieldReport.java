@@ -2,8 +2,11 @@ package longbough.runner.validate.field;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import longbough.runner.validate.ValidationRow;
 
@@ -26,11 +29,21 @@ public record FieldReport(
     return species.isEmpty() && spreads.isEmpty();
   }
 
-  /** How many species {@link #of} will play. */
-  public static int plays(Optional<OpenData> data) {
-    return data.filter(d -> d.has(OpenData.STREET_TREES))
-        .map(d -> StreetTrees.bySpecies(d).size())
-        .orElse(0);
+  /**
+   * Reads every file, so that a mistake in one is told before anything is played.
+   *
+   * @return how many species {@link #of} will play
+   */
+  public static int read(Optional<OpenData> data) {
+    int[] count = new int[1];
+    compared(
+        data,
+        List.of(),
+        trees -> {
+          count[0] = trees.size();
+          return List.of();
+        });
+    return count[0];
   }
 
   /**
@@ -39,7 +52,14 @@ public record FieldReport(
    * @param rows the published checks as played, whose values are set beside the spreads
    */
   public static FieldReport of(
-      Optional<OpenData> data, List<ValidationRow> rows, java.util.function.IntConsumer progress) {
+      Optional<OpenData> data, List<ValidationRow> rows, IntConsumer progress) {
+    return compared(data, rows, trees -> FieldTrials.run(trees, progress));
+  }
+
+  private static FieldReport compared(
+      Optional<OpenData> data,
+      List<ValidationRow> rows,
+      Function<Map<String, List<StreetTree>>, List<SpeciesTrial>> grow) {
     if (data.isEmpty()) {
       return none(
           "The comparison with open measurements is left out: no folder with "
@@ -55,7 +75,7 @@ public record FieldReport(
     wanted.ask(
         OpenData.STREET_TREES,
         "sizes by species",
-        () -> FieldTrials.run(StreetTrees.bySpecies(folder), progress),
+        () -> grow.apply(StreetTrees.bySpecies(folder)),
         species::addAll);
     wanted.ask(SapwoodSpread.FILE, "sapwood", () -> SapwoodSpread.of(folder, model), spreads::add);
     wanted.ask(

@@ -1,19 +1,37 @@
 package longbough.runner.validate.page;
 
 import java.math.BigDecimal;
-import java.util.Optional;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import longbough.runner.report.Page;
 import longbough.runner.validate.ValidationRow;
 import longbough.runner.validate.experiment.Check;
+import longbough.runner.validate.experiment.Reading;
 
 /**
- * What the model gave, as a mark on the band around the published figure. Only where both are one
- * number in one unit; an end that is not given lets the band run off the edge.
+ * What the model gave, as a mark on the band around the published figure. Where a check asks for
+ * several numbers each has a picture, as far as they have bands; an end that is not given lets the
+ * band run off the edge.
+ *
+ * @param low lower end of the band, NaN where it has none
+ * @param high upper end of the band, NaN where it has none
+ * @param got what the model gave
+ * @param published the published figure, NaN where it is not one number
+ * @param mark how it stands
+ * @param said what the model gave, as words
  */
-record BandPicture(ValidationRow row, double got, double published) {
+record BandPicture(
+    double low, double high, double got, double published, StandingMark mark, String said) {
+  /** More than these say less than the words. */
+  private static final int MOST = 6;
+
+  private static final int DIGITS = 6;
+
   private static final double WIDTH = 190;
   private static final double HEIGHT = 40;
   private static final double EDGE = 12;
@@ -28,13 +46,54 @@ record BandPicture(ValidationRow row, double got, double published) {
   private static final Pattern ONE_NUMBER =
       Pattern.compile("(-?[0-9]+(?:\\.[0-9]+)?)(?: ([^(,;]+?))?(?: \\(.*|[,;] [a-z].*)?");
 
-  static Optional<BandPicture> of(ValidationRow row) {
+  /** The pictures of a row; none where nothing was played or nothing has a band. */
+  static List<BandPicture> of(ValidationRow row) {
     Check check = row.check();
-    double got = row.finding() == null ? Double.NaN : number(row.finding().got(), check.unit());
-    if (Double.isNaN(got) || (Double.isNaN(check.low()) && Double.isNaN(check.high()))) {
-      return Optional.empty();
+    if (row.finding() == null) {
+      return List.of();
     }
-    return Optional.of(new BandPicture(row, got, number(check.published(), check.unit())));
+    StandingMark mark = StandingMark.of(row.standing());
+    double got = number(row.finding().got(), check.unit());
+    if (!Double.isNaN(got) && !(Double.isNaN(check.low()) && Double.isNaN(check.high()))) {
+      double published = number(check.published(), check.unit());
+      return List.of(
+          new BandPicture(check.low(), check.high(), got, published, mark, row.finding().got()));
+    }
+    return several(row.finding().readings());
+  }
+
+  private static List<BandPicture> several(List<Reading> readings) {
+    List<BandPicture> pictures = new ArrayList<>();
+    for (int i = 0; i < readings.size() && readings.size() <= MOST; i++) {
+      Reading reading = readings.get(i);
+      boolean banded = !Double.isNaN(reading.low()) || !Double.isNaN(reading.high());
+      if (banded && !Double.isNaN(reading.got())) {
+        BandPicture picture =
+            new BandPicture(
+                reading.low(),
+                reading.high(),
+                reading.got(),
+                Double.NaN,
+                StandingMark.DISC,
+                String.format(
+                    Locale.ROOT, "%.3g (%d of %d)", reading.got(), i + 1, readings.size()));
+        pictures.add(
+            picture.inBand()
+                ? picture
+                : new BandPicture(
+                    picture.low,
+                    picture.high,
+                    picture.got,
+                    Double.NaN,
+                    StandingMark.TRIANGLE,
+                    picture.said));
+      }
+    }
+    return pictures;
+  }
+
+  private boolean inBand() {
+    return !(got < low) && !(got > high);
   }
 
   /** The number that a text starts with, alone or in the unit asked for; else NaN. */
@@ -48,9 +107,12 @@ record BandPicture(ValidationRow row, double got, double published) {
     return same ? Double.parseDouble(matcher.group(1)) : Double.NaN;
   }
 
-  /** An end of the band as the check file has it. */
+  /** An end of the band as the check file has it, without the noise of sums. */
   static String text(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(value)
+        .round(new MathContext(DIGITS))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   void write(Page page) {
@@ -69,13 +131,11 @@ record BandPicture(ValidationRow row, double got, double published) {
     if (!Double.isNaN(published)) {
       upright(page, x(published), BAR_TOP - 3, BAR_TOP + BAR + 3, "#1d2321", "1.5");
     }
-    StandingMark.of(row.standing()).draw(page, x(got), BAR_TOP + BAR / 2);
+    mark.draw(page, x(got), BAR_TOP + BAR / 2);
     page.close();
   }
 
   private void bar(Page page) {
-    double low = row.check().low();
-    double high = row.check().high();
     double left = Double.isNaN(low) ? 0 : x(low);
     double right = Double.isNaN(high) ? WIDTH : x(high);
     String middle = StandingMark.number(BAR_TOP + BAR / 2);
@@ -155,19 +215,14 @@ record BandPicture(ValidationRow row, double got, double published) {
   }
 
   private DoubleStream numbers() {
-    return DoubleStream.of(row.check().low(), row.check().high(), got, published)
-        .filter(number -> !Double.isNaN(number));
+    return DoubleStream.of(low, high, got, published).filter(number -> !Double.isNaN(number));
   }
 
   private String words() {
-    Check check = row.check();
     String band =
-        Double.isNaN(check.low())
-            ? "at most " + text(check.high())
-            : Double.isNaN(check.high())
-                ? "at least " + text(check.low())
-                : text(check.low()) + " to " + text(check.high());
-    String where = check.holds(got) ? "in" : "outside";
-    return "Got " + row.finding().got() + ", " + where + " the band " + band + ".";
+        Double.isNaN(low)
+            ? "at most " + text(high)
+            : Double.isNaN(high) ? "at least " + text(low) : text(low) + " to " + text(high);
+    return "Got " + said + ", " + (inBand() ? "in" : "outside") + " the band " + band + ".";
   }
 }

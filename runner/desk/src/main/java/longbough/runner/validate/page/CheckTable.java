@@ -2,7 +2,6 @@ package longbough.runner.validate.page;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import longbough.runner.report.Page;
 import longbough.runner.validate.Standing;
 import longbough.runner.validate.Tally;
@@ -70,8 +69,7 @@ final class CheckTable {
       page.text("\u2013");
     } else {
       page.text(row.finding().got());
-      Optional<BandPicture> picture = BandPicture.of(row);
-      picture.ifPresent(p -> p.write(page));
+      BandPicture.of(row).forEach(picture -> picture.write(page));
     }
     page.close();
   }

@@ -63,7 +63,8 @@ public final class ValidationPage {
         "p",
         "In the pictures the green bar is the band, running off the edge where it has only one end; the"
             + " thin upright line is the published figure where it is a single number; the mark is what"
-            + " the model gave. Basis: how we know the figure (\u2018read\u2019 in the source,"
+            + " the model gave (a triangle is outside). Several numbers stand below each other in"
+            + " their order. Basis: how we know the figure (\u2018read\u2019 in the source,"
             + " \u2018secondhand\u2019 in another text, \u2018sign\u2019 only the direction,"
             + " \u2018memory\u2019 recalled).",
         "class",
