@@ -14,12 +14,11 @@ final class Subcommands {
               () -> new CompareCommand(new EnginePlayer())),
           new Subcommand(
               "dose",
-              "Thins a scenario's tree in rising doses, with and without dry years: recovery or"
-                  + " starvation.",
+              "Thins a tree in rising doses, with and without dry years.",
               () -> new DoseCommand(new EnginePlayer())),
           new Subcommand(
               "assumptions",
-              "Sets each parameter to the ends of its range and shows which the verdict leans on.",
+              "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),
           new Subcommand(
               "check",
