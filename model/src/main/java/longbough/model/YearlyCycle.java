@@ -106,7 +106,10 @@ final class YearlyCycle {
   private final Process trunkResistance = new TrunkResistance();
   private final Process limbResistance = new LimbResistance();
   private final Process failureProbability = new FailureProbability();
-  private final List<Process> eachMonth;
+  private final Process soilWater;
+  private final Process assimilation;
+  private final Process maintenance;
+  private final Process reserveBalance = new ReserveBalance();
   private final Process leafFall = new LeafFall();
   private final List<Process> yearEnd;
   private final Crew crew;
@@ -118,12 +121,9 @@ final class YearlyCycle {
   YearlyCycle(Climate climate, Site place, DryYears dryYears, Crew crew) {
     this.weather = new Weather(climate, place, dryYears);
     this.crew = crew;
-    this.eachMonth =
-        List.of(
-            new SoilWater(place),
-            new Assimilation(place),
-            new Maintenance(place),
-            new ReserveBalance());
+    this.soilWater = new SoilWater(place);
+    this.assimilation = new Assimilation(place);
+    this.maintenance = new Maintenance(place);
     this.yearEnd =
         List.of(
             new OtherSinks(),
@@ -161,7 +161,7 @@ final class YearlyCycle {
             leafFlush,
             defoliation,
             leafFall));
-    all.addAll(eachMonth);
+    all.addAll(List.of(soilWater, assimilation, maintenance, reserveBalance));
     all.addAll(yearEnd);
     return List.copyOf(all);
   }
@@ -186,7 +186,7 @@ final class YearlyCycle {
     for (int month = 1; month <= MONTHS; month++) {
       context.month = month;
       prune(context, seed, member);
-      if (!budsOpen && context.leafOn[month - 1] > 0) {
+      if (!budsOpen && context.leafCalled[month * YearContext.WEEKS - 1] > 0) {
         budsOpen = true;
         run(sproutRelease, context, seed, member);
         run(budBreak, context, seed, member);
@@ -194,16 +194,20 @@ final class YearlyCycle {
       if (budsOpen || context.parameters.species().evergreen()) {
         light.run(context);
       }
-      leafFlush.run(context);
+      boolean unfolding = budsOpen && context.leafBuilt < 1;
+      context.span = unfolding ? 1.0 / YearContext.WEEKS : 1;
+      context.week = 0;
+      if (unfolding) {
+        leafFlush.run(context);
+      }
       if (month == EARLY_SUMMER) {
         run(defoliation, context, seed, member);
       }
       if (budsOpen || context.parameters.species().evergreen()) {
         light.run(context);
       }
-      for (int i = 0; i < eachMonth.size(); i++) {
-        eachMonth.get(i).run(context);
-      }
+      soilWater.run(context);
+      exchange(context, unfolding);
       if (month == LATE_SUMMER) {
         context.summerLeafAreaM2 = context.state.leafAreaM2();
         context.summerSproutLeafAreaM2 = context.state.sprouts.leafAreaM2();
@@ -225,6 +229,25 @@ final class YearlyCycle {
     context.ledger.close(context.state.year, context.state.totalKgC());
   }
 
+  /**
+   * What leaves earn and the living tree respires in a month. While leaves unfold this goes week by
+   * week, since the first of them soon pay for the next.
+   */
+  private void exchange(YearContext context, boolean unfolding) {
+    int steps = unfolding ? YearContext.WEEKS : 1;
+    for (context.week = 0; context.week < steps; context.week++) {
+      if (context.week > 0) {
+        leafFlush.run(context);
+        light.run(context);
+      }
+      assimilation.run(context);
+      maintenance.run(context);
+      reserveBalance.run(context);
+    }
+    context.week = 0;
+    context.span = 1;
+  }
+
   /** Fills what is derived from the state before the first year. */
   void measure(YearContext context) {
     weather.mean(context.site);
@@ -242,8 +265,9 @@ final class YearlyCycle {
     context.ledger.open(context.state.totalKgC());
     context.worstWater = 1;
     context.maintenanceNeedKgC = 0;
-    context.monthNetKgC = 0;
+    context.netKgC = 0;
     context.leafBuilt = 0;
+    context.newCanopyShare = 0;
     Arrays.fill(context.newLeafShare, 0);
     Arrays.fill(context.newSproutLeafShare, 0);
     Arrays.fill(context.light.returnKgCM2, 0);

@@ -17,10 +17,13 @@ import longbough.shared.source.ParameterTable;
  * @param temperatureWidthC distance from it at which assimilation ends, degC
  * @param daytimeWarmthC daytime mean over daily mean temperature, degC
  * @param q10 factor of respiration for 10 degC more, 1
- * @param leafQ10 the same of leaves, which acclimate, 1
+ * @param leafAcclimation fall of log10 of leaf respiration at one temperature for each degree that
+ *     the leaf has grown warmer, 1/degC
  * @param activeSapwoodM depth of sapwood that respires fully, m
  * @param dayRespirationShare respiration of lit leaves over that in the dark, 1
- * @param sapwoodRespiration respiration of sapwood at 10 degC, kg C per kg C and year
+ * @param sapwoodRespiration respiration of sapwood of broadleaves at 10 degC, kg C per kg C and
+ *     year
+ * @param coniferSapwoodRespiration the same of conifers, whose wood holds far fewer living cells
  * @param fineRootRespiration the same of fine roots
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
@@ -45,10 +48,11 @@ public record CarbonParameters(
     double temperatureWidthC,
     double daytimeWarmthC,
     double q10,
-    double leafQ10,
+    double leafAcclimation,
     double activeSapwoodM,
     double dayRespirationShare,
     double sapwoodRespiration,
+    double coniferSapwoodRespiration,
     double fineRootRespiration,
     double growthRespiration,
     double woodCarbon,
@@ -73,10 +77,11 @@ public record CarbonParameters(
         table.value("carbon.temperature_width_c"),
         table.value("carbon.daytime_warmth_c"),
         table.value("carbon.q10"),
-        table.value("carbon.leaf_q10"),
+        table.value("carbon.leaf_acclimation"),
         table.value("carbon.active_sapwood_m"),
         table.value("carbon.day_respiration_share"),
         table.value("carbon.sapwood_respiration"),
+        table.value("carbon.conifer_sapwood_respiration"),
         table.value("carbon.fine_root_respiration"),
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
@@ -87,5 +92,10 @@ public record CarbonParameters(
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
         table.value("carbon.drought_threshold"));
+  }
+
+  /** Respiration of a species' sapwood at 10 degC, kg C per kg C and year. */
+  public double sapwoodRespiration(SpeciesParameters species) {
+    return species.coniferWood() ? coniferSapwoodRespiration : sapwoodRespiration;
   }
 }

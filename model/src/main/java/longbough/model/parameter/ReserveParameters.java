@@ -16,6 +16,7 @@ import longbough.shared.source.ParameterTable;
  * @param vigourShare reserve over its set point below which growth in length is held back, 1
  * @param ceilingFactor fullest store over the late-season concentration of the species files, 1
  * @param evergreenLeafStore reserve in an evergreen's leaves, share of dry mass, 1
+ * @param youngShellM depth of bark and young wood in a stem that stores as branches do, m
  * @param startLeast reserve over ceiling of a dying tree at the start, 1
  * @param startSlope its rise with condition, 1
  * @param low reserve over ceiling below which the chain of events calls it low, 1
@@ -32,6 +33,7 @@ public record ReserveParameters(
     double vigourShare,
     double ceilingFactor,
     double evergreenLeafStore,
+    double youngShellM,
     double startLeast,
     double startSlope,
     double low) {
@@ -49,9 +51,22 @@ public record ReserveParameters(
         table.value("reserve.vigour_share"),
         table.value("reserve.ceiling_factor"),
         table.value("reserve.evergreen_leaf_store"),
+        table.value("reserve.young_shell_cm") / 100,
         table.value("reserve.start_least"),
         table.value("reserve.start_slope"),
         table.value("reserve.low"));
+  }
+
+  /**
+   * Largest concentration in the sapwood of a trunk with its bark, share of dry mass: its outermost
+   * shell stores as branches do, so that a thin stem is a better store for its size than a thick
+   * one.
+   */
+  public double stemMax(SpeciesParameters species, double radiusM, double sapwoodShare) {
+    double inner = 1 - Math.min(1, youngShellM / radiusM);
+    double young = Math.min(1, (1 - inner * inner) / sapwoodShare);
+    double more = Math.max(0, species.reserveBranchMax() - species.reserveStemMax());
+    return species.reserveStemMax() + young * more;
   }
 
   /** Reserve that leaves hold over the winter, share of dry mass: none where they fall. */

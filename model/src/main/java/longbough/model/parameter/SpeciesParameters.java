@@ -8,6 +8,7 @@ import longbough.shared.trait.SpeciesTraits;
 public record SpeciesParameters(
     boolean evergreen,
     boolean conifer,
+    boolean coniferWood,
     CompartmentClass compartmentClass,
     double heightLnIntercept,
     double heightLnSlope,
@@ -56,6 +57,7 @@ public record SpeciesParameters(
     return new SpeciesParameters(
         traits.evergreen(),
         traits.conifer() && traits.leafType() != longbough.shared.trait.LeafType.BROADLEAF,
+        traits.conifer(),
         traits.compartmentClass(),
         table.value("species.height_ln_intercept"),
         table.value("species.height_ln_slope"),

@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.CarbonParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
@@ -80,6 +81,7 @@ public final class Assimilation implements Process {
             * LeafTime.KG_C_PER_UMOL
             * daylightS
             * LeafTime.DAYS
+            * context.span
             * warmth
             * water
             * on
@@ -93,9 +95,9 @@ public final class Assimilation implements Process {
       light.returnKgCM2[cell] += earned;
       sum += earned * light.leafAreaM2[cell];
     }
-    context.state.pools.compensation *= 1 - on * (1 - p.compensationFade());
+    context.state.pools.compensation *= Fast.pow(1 - on * (1 - p.compensationFade()), context.span);
     context.state.pools.reserveKgC += sum;
-    context.monthNetKgC += sum;
+    context.netKgC += sum;
     context.ledger.book(Flow.ASSIMILATION, sum);
   }
 

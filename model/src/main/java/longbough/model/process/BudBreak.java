@@ -52,6 +52,8 @@ public final class BudBreak implements Process {
     } else {
       state.pools.singleLeafAge();
     }
+    double total = state.leafAreaM2();
+    context.newCanopyShare = total > 0 ? Math.min(1, fresh / total) : 0;
     context.light.stale = true;
   }
 

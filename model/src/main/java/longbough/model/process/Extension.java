@@ -103,7 +103,8 @@ public final class Extension implements Process {
   private double wanted(TreeState state, ModelParameters p, double vigour) {
     Limbs limbs = state.limbs;
     AllocationParameters a = p.allocation();
-    double radius = Allometry.crownDiameterM(p.species(), state.trunk.dbhM()) / 2;
+    double thicker = state.trunk.dbhM() + 2 * state.trunk.ringMemoryM;
+    double radius = Allometry.crownDiameterM(p.species(), thicker) / 2;
     double volume = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
       wantedM[limb] = 0;

@@ -2,6 +2,7 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
@@ -41,7 +42,7 @@ public final class LeafFlush implements Process {
 
   @Override
   public void run(YearContext context) {
-    double unfolding = context.leafOn[context.month - 1] - context.leafBuilt;
+    double unfolding = LeafTime.called(context) - context.leafBuilt;
     if (context.month > MIDSUMMER || unfolding <= 0) {
       return;
     }
@@ -50,13 +51,14 @@ public final class LeafFlush implements Process {
       context.leafBuilt += unfolding;
       return;
     }
-    double share = context.parameters.reserve().flushShare();
+    double share = 1 - Fast.pow(1 - context.parameters.reserve().flushShare(), context.span);
     double able = Spending.structureFor(context, share * context.state.pools.mobileKgC());
     double met = Math.min(1, able / need);
     build(context, unfolding * met);
     Spending.fromReserve(context, met * need);
     context.leafBuilt += unfolding * met;
-    if (context.month == MIDSUMMER && context.leafBuilt < 1) {
+    boolean last = context.month == MIDSUMMER && context.week == YearContext.WEEKS - 1;
+    if (last && context.leafBuilt < 1) {
       giveUp(context, 1 - context.leafBuilt);
       context.leafBuilt = 1;
       context.light.stale = true;

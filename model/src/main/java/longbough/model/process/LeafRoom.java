@@ -53,11 +53,17 @@ public final class LeafRoom {
           double room = density * volume * ZONE_VOLUME[z];
           int cell = light.zoneCell[zone];
           double target = room * fit[cell] * worth(limbs.leafReturnKgCM2[zone], costKgCM2[cell]);
-          double now = limbs.fullLeafAreaM2[zone];
+          double now = limbs.fullLeafAreaM2[zone] * widening(room, limbs.leafRoomM2[zone]);
           limbs.fullLeafAreaM2[zone] = Math.min(room, now + step * (target - now));
+          limbs.leafRoomM2[zone] = room;
         }
       }
     }
+  }
+
+  /** Leaves that come with this year's new shoots: they fill new space as the old is filled. */
+  private static double widening(double roomM2, double beforeM2) {
+    return beforeM2 > 0 ? Math.max(1, roomM2 / beforeM2) : 1;
   }
 
   /**
@@ -110,6 +116,7 @@ public final class LeafRoom {
         room.follow(state, light, p, SETTLE_PACE);
       }
     }
+    java.util.Arrays.fill(limbs.leafRoomM2, 0);
     for (int round = 0; openness < 1 && round < SETTLE_ROUNDS; round++) {
       field.compute(state, light, p, openness);
       room.follow(state, light, p, SETTLE_PACE);

@@ -15,12 +15,25 @@ final class LeafTime {
   private LeafTime() {}
 
   /**
-   * Share of the leaf area on record that is really out this month; evergreens always hold theirs.
+   * Share of the leaf area on record that is really out in the step at hand: of the new leaves
+   * those that are built, in autumn those still held; evergreens hold their old ones always.
    */
   static double leavesOut(YearContext context) {
-    return context.parameters.species().evergreen()
-        ? 1
-        : Math.min(context.leafOn[context.month - 1], context.leafBuilt);
+    if (context.parameters.species().evergreen()) {
+      return 1 - context.newCanopyShare * (1 - context.leafBuilt);
+    }
+    double held = context.span < 1 ? called(context) : context.leafOn[context.month - 1];
+    return Math.min(held, context.leafBuilt);
+  }
+
+  /** Share of this season's leaves that the warmth has called out by the step at hand. */
+  static double called(YearContext context) {
+    return context.leafCalled[(context.month - 1) * YearContext.WEEKS + context.week];
+  }
+
+  /** Factor of respiration of a leaf grown at a temperature over one grown at another. */
+  static double acclimation(double perDegree, double grownC, double referenceC) {
+    return Fast.exp(-perDegree * Math.log(10) * (grownC - referenceC));
   }
 
   /** Factor of respiration at a temperature over that at another: Q10^((T - Tref) / 10). */

@@ -14,17 +14,19 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = Q^((T-10)/10) (rs S + rf F) / 12 + Ql^((T-25)/10) rd A sum_c L_c s_c [night + x day]
+ * M = Q^((T-10)/10) (rs S + rf F) / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
  * </pre>
  *
  * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
  * and coarse roots Ro the sapwood share s of the section but no deeper than da (m) under the bark,
- * since inner sapwood respires little (R radius, m); F carbon in fine roots; Ql of leaves is lower
- * because they acclimate; rs, rf rates at 10 degC (kg C per kg C and year); rd dark respiration
- * over capacity A at 25 degC; L leaf area, s shade share by cell; x lit over dark respiration.
- * These costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
- * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004.
+ * since inner sapwood respires little (R radius, m); F carbon in fine roots; rs (by wood anatomy),
+ * rf rates at 10 degC (kg C per kg C and year); rd dark respiration over capacity A at 25 degC; L
+ * leaf area, s shade share by cell; x lit over dark respiration. Q is the answer to a warm spell; a
+ * leaf that has grown warmer, by the mean temperature Tg of the thirty days before (degC), respires
+ * less at the same temperature (k, 1/degC). These costs stay when leaves go: that is how a tree
+ * starves. What the mobile reserve can't pay is recorded as unmet. Source: Ryan 1991, Ryan et al.
+ * 1995, Wright et al. 2004; acclimation to the last thirty days Zhu et al. 2021.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -44,7 +46,7 @@ public final class Maintenance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ryan1991", "ryan1995", "wright2004");
+    return List.of("ryan1991", "ryan1995", "wright2004", "zhu2021");
   }
 
   @Override
@@ -59,17 +61,17 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     double temperature = context.site.temperatureC[context.month - 1];
     double wood =
-        p.sapwoodRespiration() * livingWoodKgC(state, parameters)
+        p.sapwoodRespiration(parameters.species()) * livingWoodKgC(state, parameters)
             + p.fineRootRespiration() * state.pools.fineRootKgC;
     double need =
-        wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
+        context.span * wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
             + leaves(context, p, temperature);
     context.maintenanceNeedKgC += need;
     Pools pools = state.pools;
     double paid = Math.min(need, pools.mobileKgC());
     pools.reserveKgC -= paid;
     state.vitality.unmetMaintenanceKgC += need - paid;
-    context.monthNetKgC -= paid;
+    context.netKgC -= paid;
     context.ledger.book(Flow.MAINTENANCE, paid);
   }
 
@@ -89,8 +91,10 @@ public final class Maintenance implements Process {
             * s.photosyntheticCapacityUmolM2S()
             * LeafTime.KG_C_PER_UMOL
             * seconds
+            * context.span
             * on
-            * LeafTime.q10Factor(p.leafQ10(), temperature, LEAF_REFERENCE_C);
+            * LeafTime.q10Factor(p.q10(), temperature, LEAF_REFERENCE_C)
+            * LeafTime.acclimation(p.leafAcclimation(), grownAtC(context), LEAF_REFERENCE_C);
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
@@ -99,6 +103,13 @@ public final class Maintenance implements Process {
       sum += spent * light.leafAreaM2[cell];
     }
     return sum;
+  }
+
+  /** Mean temperature of the thirty days before, averaged over the days of the month, degC. */
+  private static double grownAtC(YearContext context) {
+    double[] t = context.site.temperatureC;
+    int month = context.month - 1;
+    return (t[month] + t[(month + t.length - 1) % t.length]) / 2;
   }
 
   /** Carbon in wood that respires, kg C. */

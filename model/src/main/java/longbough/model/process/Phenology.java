@@ -12,9 +12,10 @@ import longbough.model.parameter.SpeciesParameters;
  * f_m = min(1, max(0, (T_m - T0) / w + 1/2)),  never falling before the height of summer, never rising after
  * </pre>
  *
- * T monthly mean (degC); T0 the species' leaf-out (spring) or leaf-fall (autumn) temperature; w the
- * span over which a canopy unfolds (4 degC, assumption). Evergreens use the spring share for their
- * new cohort. Every tree is in leaf by midsummer; deciduous trees are bare in the two months around
+ * T monthly mean (degC), in spring also that of a week, read off straight lines between the middles
+ * of the months; T0 the species' leaf-out (spring) or leaf-fall (autumn) temperature; w the span
+ * over which a canopy unfolds (4 degC, assumption). Evergreens use the spring share for their new
+ * cohort. Every tree is in leaf by midsummer; deciduous trees are bare in the two months around
  * midwinter.
  */
 public final class Phenology implements Process {
@@ -48,6 +49,7 @@ public final class Phenology implements Process {
       on[month] = highest;
     }
     on[MIDSUMMER] = 1;
+    callLeaves(context, s.leafOutTemperatureC());
     double lowest = 1;
     for (int month = MIDSUMMER + 1; month <= LAST; month++) {
       boolean bare = !s.evergreen() && month == LAST;
@@ -55,6 +57,21 @@ public final class Phenology implements Process {
           Math.min(
               lowest, bare ? 0 : share(context.site.temperatureC[month], s.leafFallTemperatureC()));
       on[month] = s.evergreen() ? 1 : lowest;
+    }
+  }
+
+  /** The same spring by weeks, whose temperatures run straight between the middles of months. */
+  private static void callLeaves(YearContext context, double thresholdC) {
+    double[] t = context.site.temperatureC;
+    double[] called = context.leafCalled;
+    double highest = 0;
+    for (int i = 0; i < called.length; i++) {
+      int month = i / YearContext.WEEKS;
+      double middle = (i % YearContext.WEEKS + 0.5) / YearContext.WEEKS - 0.5;
+      int other = Math.min(LAST, Math.max(0, middle < 0 ? month - 1 : month + 1));
+      double warm = t[month] + Math.abs(middle) * (t[other] - t[month]);
+      highest = Math.max(highest, month < 2 ? 0 : share(warm, thresholdC));
+      called[i] = month < MIDSUMMER ? highest : 1;
     }
   }
 

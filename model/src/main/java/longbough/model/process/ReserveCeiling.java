@@ -45,6 +45,7 @@ public final class ReserveCeiling implements Process {
     SpeciesParameters s = p.species();
     double branches =
         p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double stem = p.reserve().stemMax(s, state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     state.pools.reserveCeilingKgC =
@@ -52,7 +53,7 @@ public final class ReserveCeiling implements Process {
             * p.reserve().ceilingFactor()
             * (p.reserve().leafStore(s) * state.leafKgC()
                 + s.reserveBranchMax() * branches
-                + s.reserveStemMax() * state.pools.trunkSapwoodKgC
+                + stem * state.pools.trunkSapwoodKgC
                 + s.reserveRootMax() * rootShare * state.pools.coarseRootKgC);
     state.pools.reserveFloorKgC = p.reserve().floor() * state.pools.reserveCeilingKgC;
   }

@@ -80,7 +80,9 @@ public final class Shedding implements Process {
     Limbs limbs = context.state.limbs;
     ModelParameters p = context.parameters;
     double net =
-        -p.carbon().sapwoodRespiration() * p.reserve().branchLivingShare() * limbs.woodKgC[limb];
+        -p.carbon().sapwoodRespiration(p.species())
+            * p.reserve().branchLivingShare()
+            * limbs.woodKgC[limb];
     for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
       net += limbs.leafReturnKgCM2[zone] * limbs.leafAreaM2[zone];
     }

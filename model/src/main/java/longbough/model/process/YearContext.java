@@ -11,6 +11,9 @@ import longbough.model.state.TreeState;
 
 /** What a process is given: the tree, the parameters, this year's drivers, and where to book. */
 public final class YearContext {
+  /** Steps of a month in which leaves unfold. */
+  public static final int WEEKS = 4;
+
   public final TreeState state;
   public final CarbonLedger ledger;
   public final EventLog events;
@@ -23,8 +26,14 @@ public final class YearContext {
   /** Share of this season's leaves that are out, by month, 0 to 1. */
   public final double[] leafOn = new double[12];
 
+  /** Share of this season's leaves that the warmth has called out, by week of the month. */
+  public final double[] leafCalled = new double[12 * WEEKS];
+
   /** Share of this season's new leaves that has been paid for so far, 0 to 1. */
   public double leafBuilt;
+
+  /** Share of the canopy on record that is new this season, once buds have broken, 0 to 1. */
+  public double newCanopyShare;
 
   /** Share of each zone's (then each sprout cohort's) leaf area that is new this year. */
   public final double[] newLeafShare = new double[Limbs.MAX * Limbs.ZONES];
@@ -56,8 +65,14 @@ public final class YearContext {
   /** Month at hand, 1 being the month of midwinter. */
   public int month;
 
-  /** Assimilation and maintenance booked in the month at hand, kg C. */
-  public double monthNetKgC;
+  /** Step of the month at hand while leaves unfold, 0 the first; otherwise the whole month. */
+  public int week;
+
+  /** Share of a month that the step at hand lasts, 1 or a quarter. */
+  public double span = 1;
+
+  /** Assimilation and maintenance booked in the step at hand, kg C. */
+  public double netKgC;
 
   public YearContext(TreeState state, CarbonLedger ledger, EventLog events, RandomStream random) {
     this.state = state;

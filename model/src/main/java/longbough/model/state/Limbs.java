@@ -73,6 +73,9 @@ public final class Limbs {
   /** Leaf area each zone would carry with full buds in its present light, m2. */
   public final double[] fullLeafAreaM2 = new double[MAX * ZONES];
 
+  /** Leaf area that the crown space of each zone held at the last year's end, m2; 0 unknown. */
+  public final double[] leafRoomM2 = new double[MAX * ZONES];
+
   /** Net carbon return of a zone's leaves over the last season, kg C per m2 of leaf. */
   public final double[] leafReturnKgCM2 = new double[MAX * ZONES];
 
@@ -149,6 +152,7 @@ public final class Limbs {
       leafKgC[zone] = 0;
       budFullness[zone] = 0;
       fullLeafAreaM2[zone] = 0;
+      leafRoomM2[zone] = 0;
       leafReturnKgCM2[zone] = 0;
     }
   }
@@ -205,6 +209,7 @@ public final class Limbs {
     System.arraycopy(other.leafKgC, 0, leafKgC, 0, zones);
     System.arraycopy(other.budFullness, 0, budFullness, 0, zones);
     System.arraycopy(other.fullLeafAreaM2, 0, fullLeafAreaM2, 0, zones);
+    System.arraycopy(other.leafRoomM2, 0, leafRoomM2, 0, zones);
     System.arraycopy(other.leafReturnKgCM2, 0, leafReturnKgCM2, 0, zones);
   }
 }

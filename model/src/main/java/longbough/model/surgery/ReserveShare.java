@@ -25,6 +25,7 @@ public final class ReserveShare {
   private double leafStore;
   private SpeciesParameters species;
   private double branchLivingShare;
+  private double stemMax;
   private double reservePerWeight;
 
   /** Takes the tree as it stands before an operation. */
@@ -33,6 +34,7 @@ public final class ReserveShare {
     species = parameters.species();
     leafStore = parameters.reserve().leafStore(species);
     branchLivingShare = parameters.reserve().branchLivingShare();
+    stemMax = parameters.reserve().stemMax(species, tree.trunk.dbhM() / 2, tree.trunk.sapwoodShare);
     double rootLiving = Math.max(parameters.reserve().rootLivingShare(), tree.trunk.sapwoodShare);
     double total = totalWeight(rootLiving);
     reservePerWeight = total > 0 ? state.pools.reserveKgC / total : 0;
@@ -57,7 +59,7 @@ public final class ReserveShare {
 
   /** Takes the reserve in a mass of trunk sapwood out of the tree; returns it, kg C. */
   double takeWithSapwood(double sapwoodKgC) {
-    return take(species.reserveStemMax() * sapwoodKgC);
+    return take(stemMax * sapwoodKgC);
   }
 
   private double take(double weight) {
@@ -78,7 +80,7 @@ public final class ReserveShare {
     }
     return leafStore * state.leafKgC()
         + species.reserveBranchMax() * (branchLivingShare * branches + sprouts)
-        + species.reserveStemMax() * state.pools.trunkSapwoodKgC
+        + stemMax * state.pools.trunkSapwoodKgC
         + species.reserveRootMax() * rootLivingShare * state.pools.coarseRootKgC;
   }
 }

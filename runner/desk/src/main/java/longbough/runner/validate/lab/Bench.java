@@ -65,6 +65,26 @@ public final class Bench {
     return this;
   }
 
+  /**
+   * Months of two warmths in turn, degC, of which the first stands in the odd months: leaves of
+   * both have grown at the mean of the two.
+   */
+  public Bench inTurn(double oddC, double evenC) {
+    for (int month = 0; month < MONTHS; month++) {
+      context.site.temperatureC[month] = month % 2 == 0 ? oddC : evenC;
+    }
+    return this;
+  }
+
+  /** What a process books under a flow in one month, 1 to 12, kg C. */
+  public double monthKgC(Process process, Flow flow, int month) {
+    context.ledger.open(0);
+    context.month = month;
+    context.state.pools.reserveKgC = PLENTY_KG_C;
+    process.run(context);
+    return context.ledger.amountKgC(flow);
+  }
+
   /** The same share of soil water all year. */
   public Bench withWater(double share) {
     Arrays.fill(context.site.soilWaterShare, share);
