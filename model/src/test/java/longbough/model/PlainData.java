@@ -4,7 +4,10 @@ import java.lang.reflect.Array;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.BiConsumer;
 
@@ -76,15 +79,14 @@ final class PlainData {
 
   /** Names of the numbers that differ in their bits, e.g. {@code limbs.woodKgC[3]}. */
   static List<String> differences(Object one, Object two) {
-    List<Object> left = new ArrayList<>();
+    Map<String, Object> left = new HashMap<>();
     List<String> found = new ArrayList<>();
-    walk("", one, (name, value) -> left.add(value));
-    int[] at = {0};
+    walk("", one, left::put);
     walk(
         "",
         two,
         (name, value) -> {
-          if (at[0] >= left.size() || !left.get(at[0]++).equals(value)) {
+          if (!left.containsKey(name) || !Objects.equals(left.get(name), value)) {
             found.add(name);
           }
         });

@@ -73,8 +73,13 @@ class ReserveSeasonTest {
         cycle,
         (process, now) -> {
           process.run(now);
-          if (process.name().equals("reserve balance") && now.state.year > SETTLING_YEARS) {
-            monthKgC[now.month - 1] += now.state.pools.reserveKgC;
+          boolean monthEnds = now.span == 1 || now.week == YearContext.WEEKS - 1;
+          if (process.name().equals("reserve balance")
+              && monthEnds
+              && now.state.year > SETTLING_YEARS) {
+            // The end of one month is the beginning of the next: each counts half.
+            monthKgC[now.month - 1] += now.state.pools.reserveKgC / 2;
+            monthKgC[now.month % 12] += now.state.pools.reserveKgC / 2;
           }
         });
     cycle.measure(context);

@@ -15,6 +15,7 @@ final class StateParts {
           "limbs.leafKgC",
           "limbs.budFullness",
           "limbs.fullLeafAreaM2",
+          "limbs.leafRoomM2",
           "limbs.leafReturnKgCM2",
           "pools.leafAgeShare");
   private static final Set<String> RESERVE =

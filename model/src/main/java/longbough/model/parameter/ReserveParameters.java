@@ -7,6 +7,7 @@ import longbough.shared.source.ParameterTable;
  *
  * @param floor share of the ceiling that can't be mobilised, 1
  * @param setPoint reserve over ceiling that the tree defends before it grows, 1
+ * @param springSetPoint the same up to the longest days, 1
  * @param storageLeast share of surplus stored when the reserve is at its set point, 1
  * @param storageSlope rise of that share as the reserve falls to nothing, 1
  * @param releaseShare monthly share of what lies above the set point that goes into growth, 1
@@ -24,6 +25,7 @@ import longbough.shared.source.ParameterTable;
 public record ReserveParameters(
     double floor,
     double setPoint,
+    double springSetPoint,
     double storageLeast,
     double storageSlope,
     double releaseShare,
@@ -42,6 +44,7 @@ public record ReserveParameters(
     return new ReserveParameters(
         table.value("reserve.floor"),
         table.value("reserve.set_point"),
+        table.value("reserve.spring_set_point"),
         table.value("reserve.storage_least"),
         table.value("reserve.storage_slope"),
         table.value("reserve.release_share"),

@@ -14,10 +14,11 @@ import longbough.model.state.Pools;
  * </pre>
  *
  * R reserve, C ceiling (kg C), G growth budget; n what leaves earn less maintenance (kg C/month,
- * where negative the reserve bears it all); r* defended set point; s0, s1 storage share at the set
- * point and its rise; g release of what lies above (1/month). The equation is solved exactly over
- * the step ({@link ReserveCourse}), since a small tree's store holds less than a month's income.
- * Sugar beyond the ceiling finds no sink and is lost. So concentration is defended and growth falls
+ * where negative the reserve bears it all); r* defended set point, lower up to the longest days,
+ * when wood grows fastest, and back within two months; s0, s1 storage share at the set point and
+ * its rise; g release of what lies above (1/month). The equation is solved exactly over the step
+ * ({@link ReserveCourse}), since a small tree's store holds less than a month's income. Sugar
+ * beyond the ceiling finds no sink and is lost. So concentration is defended and growth falls
  * first. Source: storage as a sink, Barker Plotkin et al. 2021 for what happens when it fails; form
  * and numbers are assumptions.
  */
@@ -29,7 +30,7 @@ public final class ReserveBalance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("barker2021");
+    return List.of("barker2021", "rossi2006");
   }
 
   @Override
@@ -45,7 +46,7 @@ public final class ReserveBalance implements Process {
     double before = Math.min(pools.reserveKgC - net, pools.reserveCeilingKgC);
     if (context.leafOn[context.month - 1] > 0.5 && pools.reserveCeilingKgC > 0) {
       double after =
-          ReserveCourse.of(context.parameters.reserve(), pools.reserveCeilingKgC)
+          ReserveCourse.of(context.parameters.reserve(), pools.reserveCeilingKgC, context.month)
               .after(before, net / context.span, context.span);
       double growth = Math.min(Math.max(0, before + net - after), pools.mobileKgC());
       pools.reserveKgC -= growth;

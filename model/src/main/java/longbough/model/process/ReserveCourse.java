@@ -19,14 +19,22 @@ public record ReserveCourse(
     double ceilingKgC, double setPointKgC, double storedLeast, double storedRise, double release) {
 
   private static final int PIECES = 3;
+  private static final int LONGEST_DAYS = 6;
+  private static final int RISE_MONTHS = 2;
 
-  public static ReserveCourse of(ReserveParameters p, double ceilingKgC) {
+  public static ReserveCourse of(ReserveParameters p, double ceilingKgC, int month) {
     return new ReserveCourse(
         ceilingKgC,
-        p.setPoint() * ceilingKgC,
+        setPoint(p, month) * ceilingKgC,
         p.storageLeast(),
         p.storageSlope(),
         p.releaseShare());
+  }
+
+  /** Set point by month, 1 the month of midwinter: low while days lengthen, then rising. */
+  private static double setPoint(ReserveParameters p, int month) {
+    double autumn = Math.min(1, Math.max(0, (month - LONGEST_DAYS) / (double) RISE_MONTHS));
+    return p.springSetPoint() + autumn * (p.setPoint() - p.springSetPoint());
   }
 
   /**

@@ -94,8 +94,8 @@ class ReserveBalanceTest {
     YearContext context = context(9.5);
     ReserveParameters p = context.parameters.reserve();
     double setPoint = p.setPoint() * CEILING_KG_C;
-    for (int n = 1; n <= 6; n++) {
-      month(context, 4 + n, 0);
+    for (int n = 1; n <= 3; n++) {
+      month(context, 7 + n, 0);
       double left = setPoint + (9.5 - setPoint) * Math.exp(-p.releaseShare() * n);
       assertThat(context.state.pools.reserveKgC).isCloseTo(left, within(1e-9));
     }
@@ -139,7 +139,11 @@ class ReserveBalanceTest {
       for (int step = 0; step < steps; step++) {
         month(context, month, net / steps);
       }
-      integrate((t, y) -> rate(p, y[0], net), smooth, 1);
+      double share =
+          month <= 6
+              ? p.springSetPoint()
+              : month == 7 ? (p.springSetPoint() + p.setPoint()) / 2 : p.setPoint();
+      integrate((t, y) -> rate(p, share * CEILING_KG_C, y[0], net), smooth, 1);
       worst = Math.max(worst, Math.abs(context.state.pools.reserveKgC - smooth[0]));
     }
     double kept = context.state.pools.reserveKgC + context.state.pools.growthBudgetKgC;
@@ -149,8 +153,7 @@ class ReserveBalanceTest {
   }
 
   /** The balance as the Javadoc of the process states it. */
-  private static double rate(ReserveParameters p, double reserve, double net) {
-    double setPoint = p.setPoint() * CEILING_KG_C;
+  private static double rate(ReserveParameters p, double setPoint, double reserve, double net) {
     double stored =
         reserve < setPoint
             ? Math.min(1, p.storageLeast() + p.storageSlope() * (1 - reserve / setPoint))

@@ -56,7 +56,8 @@ class ReserveShareTest {
   void aLimbTakesWhatItsLivingWoodHolds() {
     TreeState state = tree();
     double branch = LIME.reserveBranchMax() * ALL.reserve().branchLivingShare() * 6;
-    double rest = LIME.reserveStemMax() * 100 + LIME.reserveRootMax() * 40;
+    double stem = ALL.reserve().stemMax(LIME, state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
+    double rest = stem * 100 + LIME.reserveRootMax() * 40;
     double expected = 5 * branch / (2 * branch + rest);
     assertThat(begin(state).takeWithLimb(0, 1)).isCloseTo(expected, within(1e-12));
     assertThat(state.pools.reserveKgC).isCloseTo(5 - expected, within(1e-12));
