@@ -52,13 +52,13 @@ class OverthinnedTreeTest {
     Trials wet = trials(species, members).with("weather.dry_year_chance", 0);
     Trials dry = trials(species, members).with("weather.dry_year_chance", 1);
     double lostByDrought = wet.alone().survival(5) - dry.alone().survival(5);
-    double lostByBoth = dead(wet, dry, 0.9);
+    double lostByBoth = dead(wet, dry, 0.95);
     assertThat(lostByBoth)
         .as("more die of drought if they were thinned, " + species)
         .isGreaterThan(lostByDrought + 0.03);
     assertThat(wet.play(Trials.once(1, thin(0.5))).survival(5))
         .as("half is survived where it is moist, " + species)
-        .isGreaterThan(wet.play(Trials.once(1, thin(0.9))).survival(5) + 0.05);
+        .isGreaterThan(wet.play(Trials.once(1, thin(0.95))).survival(5) + 0.05);
   }
 
   /**
