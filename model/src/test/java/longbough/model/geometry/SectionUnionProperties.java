@@ -1,0 +1,119 @@
+package longbough.model.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.util.List;
+import longbough.model.geometry.SoundSection.Hole;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/**
+ * Random unions of off-centre columns against fine polygons: outline by the JDK's own polygon
+ * algebra, moments by Green's theorem, which share nothing with the quadrature but the circles.
+ */
+class SectionUnionProperties {
+  private static final double R = 0.3;
+  private static final int CORNERS = 360;
+  private static final int DIRECTIONS = 720;
+
+  @Provide
+  Arbitrary<List<Hole>> unions() {
+    Arbitrary<Hole> hole =
+        Combinators.combine(
+                Arbitraries.doubles().between(0, 6.28),
+                Arbitraries.doubles().between(0, 1),
+                Arbitraries.doubles().between(0.05, 0.45))
+            .as(
+                (bearing, away, size) -> {
+                  double radius = R * size;
+                  double offset = away * (0.97 * R - radius);
+                  return new Hole(offset * Math.cos(bearing), offset * Math.sin(bearing), radius);
+                });
+    return hole.list().ofMinSize(1).ofMaxSize(5);
+  }
+
+  @Property(tries = 1000, seed = "20260101")
+  void withinHalfAPercentOfAFinePolygon(@ForAll("unions") List<Hole> holes) {
+    SoundSection section = new SoundSection(R, holes, List.of());
+    double[] polygon = moments(holes);
+    double area = 1 - polygon[0] / (Math.PI * R * R);
+    assertThat(section.areaLoss()).isEqualTo(area, within(0.005));
+    assertThat(section.modulusM3()).isEqualTo(modulus(polygon), within(0.005 * modulus(polygon)));
+  }
+
+  private static double modulus(double[] m) {
+    double least = Double.MAX_VALUE;
+    double x = m[1] / m[0];
+    double y = m[2] / m[0];
+    for (int k = 0; k < DIRECTIONS; k++) {
+      double cos = Math.cos(2 * Math.PI * k / DIRECTIONS);
+      double sin = Math.sin(2 * Math.PI * k / DIRECTIONS);
+      double shift = x * cos + y * sin;
+      double second =
+          m[3] * cos * cos + m[4] * sin * sin + 2 * m[5] * sin * cos - m[0] * shift * shift;
+      least = Math.min(least, second / (R - shift));
+    }
+    return least;
+  }
+
+  private static double[] moments(List<Hole> holes) {
+    Area wood = new Area(circle(0, 0, R));
+    holes.forEach(hole -> wood.subtract(new Area(circle(hole.x(), hole.y(), hole.radius()))));
+    double[] sum = new double[6];
+    double[] point = new double[6];
+    double startX = 0;
+    double startY = 0;
+    double x = 0;
+    double y = 0;
+    for (PathIterator it = wood.getPathIterator(null); !it.isDone(); it.next()) {
+      int kind = it.currentSegment(point);
+      double toX = kind == PathIterator.SEG_CLOSE ? startX : point[0];
+      double toY = kind == PathIterator.SEG_CLOSE ? startY : point[1];
+      if (kind == PathIterator.SEG_MOVETO) {
+        startX = toX;
+        startY = toY;
+      } else {
+        double cross = x * toY - toX * y;
+        sum[0] += cross / 2;
+        sum[1] += cross * (x + toX) / 6;
+        sum[2] += cross * (y + toY) / 6;
+        sum[3] += cross * (x * x + x * toX + toX * toX) / 12;
+        sum[4] += cross * (y * y + y * toY + toY * toY) / 12;
+        sum[5] += cross * (x * toY + 2 * x * y + 2 * toX * toY + toX * y) / 24;
+      }
+      x = toX;
+      y = toY;
+    }
+    double sign = Math.signum(sum[0]);
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] *= sign;
+    }
+    return sum;
+  }
+
+  // Corners a little outside, so that the polygon has the circle's area.
+  private static Path2D circle(double x, double y, double radius) {
+    double step = 2 * Math.PI / CORNERS;
+    double corner = radius * Math.sqrt(step / Math.sin(step));
+    Path2D path = new Path2D.Double();
+    for (int k = 0; k < CORNERS; k++) {
+      double px = x + corner * Math.cos(k * step);
+      double py = y + corner * Math.sin(k * step);
+      if (k == 0) {
+        path.moveTo(px, py);
+      } else {
+        path.lineTo(px, py);
+      }
+    }
+    path.closePath();
+    return path;
+  }
+}
