@@ -30,7 +30,7 @@ public final class AssumptionWords {
 
   /** An effect in per cent of the distance between the best and the worst regime. */
   public static String effect(double effect) {
-    return Math.round(PERCENT * effect) + " %";
+    return Math.round(PERCENT * effect) + "\u00a0%";
   }
 
   private static String number(double value) {

@@ -65,29 +65,30 @@ final class AssumptionPage {
   private static void table(Page page, Assumptions all) {
     List<Assumption> flagged = all.flagged();
     page.open("div", "class", "scroll").open("table").open("thead").open("tr");
-    for (String head : List.of("Parameter", "Range", "Basis", "Flag")) {
+    for (String head : List.of("Parameter", "Range", "Basis")) {
       page.element("th", head, "scope", "col", "class", "word");
     }
     page.element("th", "Effect", "scope", "col");
-    page.element("th", "On", "scope", "col", "class", "word");
+    page.element("th", "On the lead of", "scope", "col", "class", "word");
     page.close().close().open("tbody");
     for (Assumption one : all.first(AssumptionChart.SHOWN)) {
       Shift shift = one.strongest();
       String basis = one.parameter().basis().label();
       page.open("tr").element("th", one.parameter().name(), "scope", "row");
       page.element("td", AssumptionWords.range(one.parameter()), "class", "word");
-      page.element("td", basis, "class", "word");
       page.open("td", "class", "word");
       if (flagged.contains(one)) {
-        page.element("strong", basis);
+        page.element("strong", "flag: " + basis);
+      } else {
+        page.text(basis);
       }
       page.close();
       page.element("td", AssumptionWords.effect(one.weight()));
-      page.open("td", "class", "word").text(AssumptionWords.measure(shift.metric()));
-      page.element(
-          "small",
-          Sentences.name(all, shift.best()) + " over " + Sentences.name(all, shift.other()));
-      page.close().close();
+      String pair =
+          Sentences.name(all, shift.best()) + " over " + Sentences.name(all, shift.other());
+      String measure = AssumptionWords.measure(shift.metric());
+      page.element("td", pair + ", " + measure, "class", "word");
+      page.close();
     }
     page.close().close().close();
   }
