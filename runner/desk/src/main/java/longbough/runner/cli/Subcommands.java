@@ -29,6 +29,10 @@ final class Subcommands {
               "Lists the species library, or shows one species with its sources.",
               SpeciesCommand::new),
           new Subcommand(
+              "cuts",
+              "Shows what collar, stub and flush cuts of four sizes lead to in twenty years.",
+              CutsCommand::new),
+          new Subcommand(
               "validate",
               "Plays the published checks and shows where the model meets them and where not.",
               ValidateCommand::new),

@@ -23,7 +23,7 @@ enum TraitSection {
           "leaf_fall_")),
   WOOD("Wood", List.of("wood_", "sapwood_", "modulus_", "ring_", "heartwood_")),
   RESERVE("Roots and reserve", List.of("root_", "fine_root_", "reserve_")),
-  SPROUTS("Sprouting", List.of("bud_", "sprout_")),
+  SPROUTS("Sprouting", List.of("bud_", "sprout_", "trunk_buds_")),
   WOUNDS("Wounds and unions", List.of("woundwood_", "cut_", "branch_parent_", "union_")),
   STRESS("Stress and deadwood", List.of("drought_", "defoliation_", "deadwood_")),
   OTHER("Other", List.of(""));
