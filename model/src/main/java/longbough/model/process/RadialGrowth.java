@@ -22,10 +22,11 @@ import longbough.model.state.Trunk;
  *
  * dA new cross-section (m2) of the trunk at height z and of limb i; L live leaf area (m2): below
  * the crown the new area is the same at all heights (Pressler's rule), so a raised crown slows the
- * lower trunk; s, zs swelling of the butt; k limb areas over trunk area; l limb length (m), phi
- * form; W wood built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A
- * ring can't be wider than the species' widest; what is left over goes back to the reserve. Source:
- * pipe model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
+ * lower trunk, and a limb that is not paying its way gets no ring ({@link Shedding}); s, zs
+ * swelling of the butt; k limb areas over trunk area; l limb length (m), phi form; W wood built (kg
+ * C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A ring can't be wider
+ * than the species' widest; what is left over goes back to the reserve. Source: pipe model,
+ * Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
  */
 public final class RadialGrowth implements Process {
   private final double[] leafBelowStation = new double[Trunk.MAX_STATIONS + 1];
@@ -72,7 +73,7 @@ public final class RadialGrowth implements Process {
     double limbPerArea = 0;
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
+      if (thickens(limbs, limb)) {
         limbPerArea +=
             a.limbForm() * limbs.lengthM[limb] * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
       }
@@ -87,7 +88,7 @@ public final class RadialGrowth implements Process {
     double trunk = thicken(state, area) * density;
     double branches = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
+      if (thickens(limbs, limb)) {
         double gain = area * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
         double d = limbs.baseDiameterM[limb];
         limbs.baseDiameterM[limb] = Math.sqrt(d * d + gain * 4 / Math.PI);
@@ -100,6 +101,11 @@ public final class RadialGrowth implements Process {
     state.pools.trunkSapwoodKgC += trunk;
     state.pools.coarseRootKgC += roots;
     Spending.fromBudget(context, trunk + branches + roots);
+  }
+
+  /** A limb that could not pay its own way last year lives on without rings. */
+  private static boolean thickens(Limbs limbs, int limb) {
+    return limbs.alive(limb) && limbs.hungryYears[limb] == 0;
   }
 
   private static double leafOf(TreeState state, int limb) {

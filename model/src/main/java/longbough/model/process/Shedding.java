@@ -17,15 +17,20 @@ import longbough.model.state.Wounds;
  *
  * <pre>
  * net_i = sum_z y_z L_z - rs W_i;   dead after n years with net < 0, or with L_i < l h A_i
+ * n = n0 + (n1 - n0) s
  * chance of falling = 1 - (1 - 1/T) a year
  * </pre>
  *
  * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs
- * respiration of sapwood; h A leaf area that the limb's base could support (m2); T years that the
- * species holds its deadwood. Above a number of limbs the weakest is given up each year: the least
- * leaf over what its base could carry plus its height over the tree's, so low limbs go first. A
- * falling limb leaves a short stub, which holds the wound open. Source: retention in Douglas-fir 24
- * (4-72) years, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
+ * respiration of sapwood; h A leaf area that the limb's base could support (m2); n years of
+ * patience, between n0 of a light-demanding and n1 of a fully shade-tolerant species by its shade
+ * tolerance s (0..1): such a limb lives on what it has and makes no rings (rings see its hungry
+ * years); T years that the species holds its deadwood. Above a number of limbs the weakest is given
+ * up each year: the least leaf over what its base could carry plus its height over the tree's, so
+ * low limbs go first. A falling limb leaves a short stub, which holds the wound open. Source:
+ * branches at the lower edge of Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49) of them
+ * without rings that a lens could show, Can. J. For. Res. 20:1690, 1990; the other numbers are
+ * assumptions.
  */
 public final class Shedding implements Process {
 
@@ -64,8 +69,9 @@ public final class Shedding implements Process {
         }
       }
     }
+    double patience = p.shedding().patienceYears(p.species().shadeTolerance());
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb) && limbs.hungryYears[limb] >= p.shedding().hungryYears()) {
+      if (limbs.alive(limb) && limbs.hungryYears[limb] >= patience) {
         kill(context, limb);
         living--;
       }
