@@ -7,6 +7,8 @@ import longbough.shared.source.ParameterTable;
  * parameters/strength.csv}.
  *
  * @param loadPa drag per drag area at the reference speed, gust response included, Pa
+ * @param limbScatterShape shape of Weibull's distribution of limb strength, 1
+ * @param limbScatterMean mean of that distribution over its scale, Gamma(1 + 1 / shape), 1
  * @param profile wind speed by height to the power of the drag exponents
  */
 public record StrengthParameters(
@@ -23,6 +25,8 @@ public record StrengthParameters(
     double stemStrengthShare,
     double limbStrengthShare,
     double limbLoadShare,
+    double limbScatterShape,
+    double limbScatterMean,
     double codominantRatio,
     double headedLimbFactor,
     double codominantFactor,
@@ -68,6 +72,8 @@ public record StrengthParameters(
         table.value("strength.stem_strength_share"),
         table.value("strength.limb_strength_share"),
         table.value("strength.limb_load_share"),
+        table.value("strength.limb_scatter_shape"),
+        WeibullMean.overScale(table.value("strength.limb_scatter_shape")),
         table.value("strength.codominant_ratio"),
         table.value("strength.headed_limb_factor"),
         table.value("strength.codominant_factor"),

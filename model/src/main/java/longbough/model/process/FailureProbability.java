@@ -9,13 +9,15 @@ import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
 
 /**
- * Yearly probability that the year's strongest gust exceeds what stem, roots and the weakest limb
- * withstand.
+ * Yearly probability that the year's strongest gust breaks the stem, uproots the tree or breaks a
+ * limb.
  *
  * <p>The yearly highest gust follows Gumbel's distribution, P(gust ≤ u) = exp(-exp(-(u - μ) / β)),
  * with μ and β (m/s) from the climate's ten-year and fifty-year gusts; it comes in leaf with a
- * fixed probability. P(failure) = P(gust > critical gust). One gust loads all parts, so the
- * probability that anything fails is that of the weakest part, not the sum.
+ * fixed probability. For stem and roots P = P(gust > critical gust); for the limbs, whose strengths
+ * scatter, P = ∫ P(any limb breaks | u) dF(u) ({@link BranchHazard}), summed over steps of the
+ * reduced variate (u - μ) / β. One gust loads all parts, so that the whole is P(gust > c) + the
+ * integral up to c, with c the lesser critical gust of stem and roots, and not the sum.
  */
 public final class FailureProbability implements Process {
   // Reduced variates of the return periods: -ln(-ln(1 - 1/T)).
@@ -25,6 +27,18 @@ public final class FailureProbability implements Process {
   private static final double SELDOM = 1e-5;
   private static final double FIFTY_YEARS = -Fast.log(-Fast.log(1 - 1 / 50.0));
 
+  // Steps of the reduced variate from gusts reached nearly every year to one year in 160,000.
+  private static final double LOWEST = -2;
+  private static final double STEP = 0.5;
+  private static final int STEPS = 28;
+  private static final double[] BELOW = new double[STEPS + 1];
+
+  static {
+    for (int step = 0; step <= STEPS; step++) {
+      BELOW[step] = below(LOWEST + step * STEP);
+    }
+  }
+
   @Override
   public String name() {
     return "failure probability";
@@ -32,7 +46,7 @@ public final class FailureProbability implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("gumbel1958");
+    return List.of("gumbel1958", "weibull1939");
   }
 
   @Override
@@ -49,16 +63,58 @@ public final class FailureProbability implements Process {
     WindLoad wind = context.wind;
     double stem = exceeded(context, wind.stemInLeafMs, wind.stemLeaflessMs);
     double root = exceeded(context, wind.rootInLeafMs, wind.rootLeaflessMs);
-    double limb = exceeded(context, wind.limbInLeafMs, wind.limbLeaflessMs);
+    double limb = limbs(context, CriticalGust.NEVER_MS, CriticalGust.NEVER_MS);
+    double trunkInLeafMs = Math.min(wind.stemInLeafMs, wind.rootInLeafMs);
+    double trunkLeaflessMs = Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs);
     vitality.stemFailureProbability = stem;
     vitality.uprootingProbability = root;
     vitality.limbFailureProbability = limb;
     vitality.failureProbability =
-        exceeded(
-            context,
-            Math.min(Math.min(wind.stemInLeafMs, wind.rootInLeafMs), wind.limbInLeafMs),
-            Math.min(Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs), wind.limbLeaflessMs));
+        Math.min(
+            1,
+            exceeded(context, trunkInLeafMs, trunkLeaflessMs)
+                + limbs(context, trunkInLeafMs, trunkLeaflessMs));
     worst(context);
+  }
+
+  /** Probability that a gust below a speed breaks any limb. */
+  private static double limbs(YearContext context, double belowInLeafMs, double belowLeaflessMs) {
+    if (!(context.wind.branchHazard > 0)) {
+      return 0;
+    }
+    if (context.parameters.species().evergreen()) {
+      return limbs(context, true, belowInLeafMs);
+    }
+    double share = context.parameters.strength().gustInLeafShare();
+    return share * limbs(context, true, belowInLeafMs)
+        + (1 - share) * limbs(context, false, belowLeaflessMs);
+  }
+
+  private static double limbs(YearContext context, boolean inLeaf, double belowMs) {
+    double scale =
+        (context.site.gustFiftyYearMs - context.site.gustTenYearMs) / (FIFTY_YEARS - TEN_YEARS);
+    if (!(scale > 0)) {
+      return 0;
+    }
+    double mode = context.site.gustTenYearMs - TEN_YEARS * scale;
+    double highest = below((belowMs - mode) / scale);
+    double sum = 0;
+    for (int step = 0; step < STEPS; step++) {
+      double weight = Math.min(highest, BELOW[step + 1]) - BELOW[step];
+      if (weight > 0) {
+        double gustMs = mode + scale * (LOWEST + (step + 0.5) * STEP);
+        double factor =
+            BranchHazard.factor(
+                context.parameters.strength(), inLeaf, context.site.windExposure, gustMs);
+        sum += weight * BranchHazard.chance(factor * context.wind.branchHazard);
+      }
+    }
+    return sum;
+  }
+
+  /** Probability that the yearly highest gust stays below a reduced variate. */
+  private static double below(double reduced) {
+    return Fast.exp(-Fast.exp(-reduced));
   }
 
   private static double exceeded(YearContext context, double inLeafMs, double leaflessMs) {

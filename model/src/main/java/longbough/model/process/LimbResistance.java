@@ -24,10 +24,13 @@ import longbough.model.state.Wounds;
  * headed and not restored keeps only a share, since its new crown hangs on such shoots. Where
  * sprouts sit on decayed trunk, j falls with the decayed share of its section; below a heading cut
  * of a limb by the cube of the decayed share of its radius. A sprout's base follows from its wood
- * as a slender stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3.
+ * as a slender stem of form factor f: d² = 4 wood / (π f ρ length), ρ kg C m-3. Every limb and
+ * cohort leaves its hazard behind ({@link BranchHazard}), since strengths scatter from limb to
+ * limb.
  */
 public final class LimbResistance implements Process {
   private final LimbAngles angles = new LimbAngles();
+  private double stressPerDemand;
   private static final double CARBON_PER_WOOD = 0.5;
 
   @Override
@@ -37,7 +40,7 @@ public final class LimbResistance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("branchtests", "smiley2003", "dahle2022", "hazeltests");
+    return List.of("branchtests", "smiley2003", "dahle2022", "hazeltests", "weibull1939");
   }
 
   @Override
@@ -55,6 +58,10 @@ public final class LimbResistance implements Process {
     wind.limbInLeafMs = CriticalGust.NEVER_MS;
     wind.limbLeaflessMs = CriticalGust.NEVER_MS;
     wind.weakestDiameterM = 0;
+    wind.branchHazard = 0;
+    Arrays.fill(wind.limbHazard, 0);
+    Arrays.fill(wind.sproutHazard, 0);
+    stressPerDemand = stressPerDemand(context);
     double worst = 0;
     if (wind.topStation >= 0) {
       limbDecay(context.state.wounds, wind);
@@ -85,6 +92,7 @@ public final class LimbResistance implements Process {
       double d = limbs.baseDiameterM[limb];
       if (limbs.alive(limb) && d >= context.parameters.strength().leastDiameterM()) {
         double demand = limbMoment(context, limb) / (union(context, limb) * d * d * d);
+        context.wind.limbHazard[limb] = hazard(context, demand);
         if (demand > worst) {
           worst = demand;
           weakest(context.wind, limb, false, d);
@@ -133,7 +141,7 @@ public final class LimbResistance implements Process {
         * (1 - included * (1 - p.includedBarkFactor()));
   }
 
-  private static double weakestSprout(YearContext context, double least) {
+  private double weakestSprout(YearContext context, double least) {
     Sprouts sprouts = context.state.sprouts;
     StrengthParameters p = context.parameters.strength();
     double worst = least;
@@ -143,6 +151,7 @@ public final class LimbResistance implements Process {
         if (d >= p.leastSproutM()) {
           double demand =
               sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
+          context.wind.sproutHazard[cohort] = hazard(context, demand);
           if (demand > worst) {
             worst = demand;
             weakest(context.wind, cohort, true, d);
@@ -197,17 +206,36 @@ public final class LimbResistance implements Process {
     wind.weakestDiameterM = diameterM;
   }
 
+  private double hazard(YearContext context, double demand) {
+    double hazard = BranchHazard.of(context.parameters.strength(), stressPerDemand * demand);
+    context.wind.branchHazard += hazard;
+    return hazard;
+  }
+
+  private static double strengthPa(YearContext context) {
+    return Math.PI
+        / 32
+        * context.parameters.strength().limbStrengthShare()
+        * context.parameters.species().modulusOfRuptureMpa()
+        * 1e6;
+  }
+
+  private static double loadPa(YearContext context) {
+    StrengthParameters p = context.parameters.strength();
+    return p.limbLoadShare() * p.loadPa() * p.dragCoefficient();
+  }
+
+  /** Stress over mean strength at the reference speed in leaf for a unit of demand. */
+  private static double stressPerDemand(YearContext context) {
+    return loadPa(context) / strengthPa(context);
+  }
+
   // Leafless, the profile's slightly steeper power is neglected beside the share of drag that
   // stays.
   private static void criticalGusts(YearContext context, double demand) {
     StrengthParameters p = context.parameters.strength();
-    double strength =
-        Math.PI
-            / 32
-            * p.limbStrengthShare()
-            * context.parameters.species().modulusOfRuptureMpa()
-            * 1e6;
-    double load = p.limbLoadShare() * p.loadPa() * p.dragCoefficient() * demand;
+    double strength = strengthPa(context);
+    double load = loadPa(context) * demand;
     double exposure = context.site.windExposure;
     context.wind.limbInLeafMs = CriticalGust.of(p, true, exposure, strength, load);
     context.wind.limbLeaflessMs =

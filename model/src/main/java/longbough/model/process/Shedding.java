@@ -9,6 +9,7 @@ import longbough.model.parameter.SheddingParameters;
 import longbough.model.pruning.Placement;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
+import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
 import longbough.model.state.Wounds;
 
@@ -25,12 +26,12 @@ import longbough.model.state.Wounds;
  * respiration of sapwood; h A leaf area that the limb's base could support (m2); n years of
  * patience, between n0 of a light-demanding and n1 of a fully shade-tolerant species by its shade
  * tolerance s (0..1): such a limb lives on what it has and makes no rings (rings see its hungry
- * years); T years that the species holds its deadwood. Above a number of limbs the weakest is given
- * up each year: the least leaf over what its base could carry plus its height over the tree's, so
- * low limbs go first. A falling limb leaves a short stub, which holds the wound open. Source:
- * branches at the lower edge of Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49) of them
- * without rings that a lens could show, Can. J. For. Res. 20:1690, 1990; the other numbers are
- * assumptions.
+ * years); a headed limb, whose buds are gone, waits n0 years only; T years that the species holds
+ * its deadwood. Above a number of limbs the weakest is given up each year: the least leaf over what
+ * its base could carry plus its height over the tree's, so low limbs go first. A falling limb
+ * leaves a short stub, which holds the wound open. Source: branches at the lower edge of
+ * Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49) of them without rings that a lens
+ * could show, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
 
@@ -69,9 +70,8 @@ public final class Shedding implements Process {
         }
       }
     }
-    double patience = p.shedding().patienceYears(p.species().shadeTolerance());
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb) && limbs.hungryYears[limb] >= patience) {
+      if (limbs.alive(limb) && limbs.hungryYears[limb] >= patienceYears(p, limbs, limb)) {
         kill(context, limb);
         living--;
       }
@@ -80,6 +80,12 @@ public final class Shedding implements Process {
       kill(context, weakest);
     }
     fall(context);
+  }
+
+  /** A headed limb has lost the buds it could wait with: it is given up as early as any. */
+  private static double patienceYears(ModelParameters p, Limbs limbs, int limb) {
+    boolean whole = limbs.tip[limb] == TipState.INTACT.code();
+    return p.shedding().patienceYears(whole ? p.species().shadeTolerance() : 0);
   }
 
   private static boolean hungry(YearContext context, int limb) {

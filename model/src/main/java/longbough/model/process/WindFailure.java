@@ -15,10 +15,9 @@ import longbough.model.state.Wounds;
 
 /**
  * The year's strongest gust (m/s at 10 m) against what the tree withstands: above the critical gust
- * of stem or roots the tree is lost, else above that of the weakest limb the limb tears out at its
- * base, with its leaves, its sprouts and its share of the reserve, and leaves a torn wound on the
- * trunk. Of a sprout cohort a share breaks. One union a year: the gust's other victims are
- * neglected.
+ * of stem or roots the tree is lost, else each limb and each cohort of sprouts breaks by its own
+ * chance ({@link BranchHazard}). A limb tears out at its base, with its leaves, its sprouts and its
+ * share of the reserve, and leaves a torn wound on the trunk; of a sprout cohort a share breaks.
  */
 public final class WindFailure implements Process {
   @Override
@@ -54,9 +53,8 @@ public final class WindFailure implements Process {
     double root = inLeaf ? wind.rootInLeafMs : wind.rootLeaflessMs;
     if (gust > Math.min(stem, root)) {
       kill(context, stem <= root ? CauseOfDeath.STEM_FAILURE : CauseOfDeath.UPROOTED);
-    } else if (gust > (inLeaf ? wind.limbInLeafMs : wind.limbLeaflessMs)
-        && wind.weakestCohort != WindLoad.NONE) {
-      breakWeakest(context);
+    } else {
+      breakBranches(context, gust, inLeaf);
     }
   }
 
@@ -70,21 +68,37 @@ public final class WindFailure implements Process {
     }
   }
 
-  private static void breakWeakest(YearContext context) {
+  private static void breakBranches(YearContext context, double gustMs, boolean inLeaf) {
     WindLoad wind = context.wind;
-    int cohort = wind.weakestCohort;
-    if (wind.weakestIsSprout) {
-      breakSprouts(context, cohort, context.parameters.strength().sproutBreakShare());
-    } else {
-      openTear(context, cohort);
-      breakSprouts(context, cohort, 1);
-      breakLimb(context, cohort);
+    StrengthParameters p = context.parameters.strength();
+    double factor = BranchHazard.factor(p, inLeaf, context.site.windExposure, gustMs);
+    // Shoots first: those of a limb that breaks go with it.
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      double diameterM = LimbResistance.sproutDiameterM(context, cohort);
+      if (breaks(context, wind.sproutHazard[cohort], factor)) {
+        breakSprouts(context, cohort, p.sproutBreakShare());
+        broken(context, diameterM, true);
+      }
     }
+    for (int limb = 0; limb < context.state.limbs.count; limb++) {
+      double diameterM = context.state.limbs.baseDiameterM[limb];
+      if (breaks(context, wind.limbHazard[limb], factor)) {
+        openTear(context, limb);
+        breakSprouts(context, limb, 1);
+        breakLimb(context, limb);
+        broken(context, diameterM, false);
+      }
+    }
+  }
+
+  private static boolean breaks(YearContext context, double hazard, double factor) {
+    return hazard > 0 && context.random.uniform() < BranchHazard.chance(hazard * factor);
+  }
+
+  private static void broken(YearContext context, double diameterM, boolean sprout) {
     context.light.stale = true;
     if (context.events.on()) {
-      context.events.add(
-          new TreeEvent.LimbBroken(
-              context.state.year, wind.weakestDiameterM, wind.weakestIsSprout));
+      context.events.add(new TreeEvent.LimbBroken(context.state.year, diameterM, sprout));
     }
   }
 

@@ -1,6 +1,7 @@
 package longbough.model.process;
 
 import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
 import longbough.model.state.Trunk;
 
 /** Wind load on the tree and the gusts it withstands; scratch of one year. */
@@ -36,10 +37,21 @@ public final class WindLoad {
 
   public double rootLeaflessMs;
 
-  /** Gust that breaks the weakest limb or sprout, m/s. */
+  /** Gust that breaks the weakest limb or sprout if it has the mean strength, m/s. */
   public double limbInLeafMs;
 
   public double limbLeaflessMs;
+
+  /**
+   * Hazard of each limb, and of each sprout cohort, of breaking at the reference speed in leaf; see
+   * {@link BranchHazard}.
+   */
+  public final double[] limbHazard = new double[Limbs.MAX];
+
+  public final double[] sproutHazard = new double[Sprouts.MAX];
+
+  /** Sum of the hazards of all limbs and sprout cohorts. */
+  public double branchHazard;
 
   /** Sprout cohort or limb index of the weakest union, or {@link #NONE}. */
   public int weakestCohort = NONE;

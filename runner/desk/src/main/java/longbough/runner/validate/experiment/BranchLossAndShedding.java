@@ -22,7 +22,7 @@ import longbough.runner.validate.lab.Played;
  * years, 4 to 72) and the last years without a ring that a lens could show (8 years, 34 %); its
  * "longevity" is the whole life of the branch, and so it is measured here. P25b: limbs broken by
  * wind a year, over four street species of 40 cm; the seasons are told apart by the chance of a
- * gust that breaks the weakest limb of the tree as measured.
+ * gust that breaks any limb of the tree as measured.
  */
 public final class BranchLossAndShedding implements Experiment {
   private static final String[] STREET = {
@@ -98,14 +98,15 @@ public final class BranchLossAndShedding implements Experiment {
     return new Judged(
             check,
             "Lime, Norway maple, plane and silver maple of 40 cm, sound, maritime, 30 futures of 20"
-                + " years each; the season by the chance that a gust breaks the weakest limb.")
+                + " years each, of street exposure; the season by the chance that a gust breaks any limb;"
+                + " the share of the load that bends a limb was set in sight of this source.")
         .number(
             rate,
             f("chance in leaf %.2g, leafless %.2g", inLeaf, leafless),
             inLeaf >= 2 * leafless && inLeaf > 0);
   }
 
-  /** Chance a year that the weakest limb breaks if all gusts come in leaf (1) or leafless (0). */
+  /** Chance a year that any limb breaks if all gusts come in leaf (1) or leafless (0). */
   private static double probability(Lab lab, double inLeafShare) {
     YearContext tree = FreshTree.of(lab.species(), lab.dbhM()).after(null);
     tree.parameters = lab.with("strength.gust_in_leaf_share", inLeafShare).meanParameters();
