@@ -31,7 +31,6 @@ import longbough.model.state.Wounds;
 public final class LimbResistance implements Process {
   private final LimbAngles angles = new LimbAngles();
   private double stressPerDemand;
-  private static final double CARBON_PER_WOOD = 0.5;
 
   @Override
   public String name() {
@@ -147,7 +146,7 @@ public final class LimbResistance implements Process {
     double worst = least;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.count[cohort] > 0 && sprouts.leafAreaM2[cohort] > 0) {
-        double d = sproutDiameterM(context, cohort);
+        double d = SproutStem.diameterM(context, cohort);
         if (d >= p.leastSproutM()) {
           double demand =
               sproutMoment(context, cohort) / (sproutUnion(context, cohort) * d * d * d);
@@ -160,17 +159,6 @@ public final class LimbResistance implements Process {
       }
     }
     return worst;
-  }
-
-  /** Base diameter of the mean sprout of a cohort, m. */
-  static double sproutDiameterM(YearContext context, int cohort) {
-    Sprouts sprouts = context.state.sprouts;
-    double length = sprouts.lengthM[cohort] * sprouts.count[cohort];
-    double carbonKgM3 = CARBON_PER_WOOD * context.parameters.species().woodDensityKgM3();
-    double form = context.parameters.strength().sproutStemForm();
-    return length > 0
-        ? Math.sqrt(4 / Math.PI * sprouts.woodKgC[cohort] / (form * carbonKgM3 * length))
-        : 0;
   }
 
   private static double sproutMoment(YearContext context, int cohort) {

@@ -74,7 +74,7 @@ public final class WindFailure implements Process {
     double factor = BranchHazard.factor(p, inLeaf, context.site.windExposure, gustMs);
     // Shoots first: those of a limb that breaks go with it.
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
-      double diameterM = LimbResistance.sproutDiameterM(context, cohort);
+      double diameterM = SproutStem.diameterM(context, cohort);
       if (breaks(context, wind.sproutHazard[cohort], factor)) {
         breakSprouts(context, cohort, p.sproutBreakShare());
         broken(context, diameterM, true);
