@@ -75,12 +75,31 @@ public final class AssumptionTrial {
       for (Future<Assumption> future : running) {
         all.add(future.get());
       }
-      return new Assumptions(input, preferred, all);
+      return new Assumptions(input, preferred, believed(all));
     } catch (ExecutionException failed) {
       throw new IllegalStateException(failed.getCause());
     } finally {
       executor.shutdownNow();
     }
+  }
+
+  /** Each change weighed against all others that were looked at. */
+  private static List<Assumption> believed(List<Assumption> all) {
+    double limit =
+        FalseDiscovery.limit(
+            all.stream()
+                .flatMap(one -> one.shifts().stream())
+                .filter(Shift::stirs)
+                .mapToDouble(Shift::chance)
+                .toArray());
+    return all.stream()
+        .map(
+            one ->
+                new Assumption(
+                    one.parameter(),
+                    one.shifts().stream().map(shift -> shift.believedUpTo(limit)).toList(),
+                    one.failure()))
+        .toList();
   }
 
   private static List<Sourced> ranged(SimulationInput input) {

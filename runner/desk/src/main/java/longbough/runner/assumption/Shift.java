@@ -15,9 +15,11 @@ import longbough.runner.compare.Metric;
  * @param high the same at the high end
  * @param change mean over the futures of the difference of the two ends, high minus low
  * @param standardError of that mean
- * @param beyondChance whether the change is more than two standard errors
- * @param turnsAtLow whether the other is better at the low end, by what is worth mentioning and
- *     beyond chance
+ * @param chance of a change at least as large where the parameter has no effect
+ * @param beyondChance whether the change is believed among all that were looked at, see {@link
+ *     FalseDiscovery}
+ * @param turnsAtLow whether the change is believed and the other is better at the low end, by what
+ *     is worth mentioning and by two standard errors
  * @param turnsAtHigh the same at the high end
  */
 public record Shift(
@@ -30,6 +32,7 @@ public record Shift(
     double high,
     double change,
     double standardError,
+    double chance,
     boolean beyondChance,
     boolean turnsAtLow,
     boolean turnsAtHigh) {
@@ -63,9 +66,34 @@ public record Shift(
         atHigh.mean(),
         change.mean(),
         change.standardError(),
-        change.beyondChance(),
+        change.chance(),
+        false,
         turns(metric, atLow),
         turns(metric, atHigh));
+  }
+
+  /** The same, believed where its chance is no larger than the limit. */
+  Shift believedUpTo(double limit) {
+    boolean believed = chance <= limit;
+    return new Shift(
+        metric,
+        best,
+        other,
+        scale,
+        base,
+        low,
+        high,
+        change,
+        standardError,
+        chance,
+        believed,
+        turnsAtLow && believed,
+        turnsAtHigh && believed);
+  }
+
+  /** Whether the parameter changes anything here in any future; else there is nothing to judge. */
+  boolean stirs() {
+    return change != 0 || standardError > 0;
   }
 
   /** Size of the change as a share of the distance between the best and the worst regime. */

@@ -1,5 +1,7 @@
 package longbough.runner.assumption;
 
+import org.apache.commons.math3.distribution.TDistribution;
+
 /**
  * A mean over futures and how far chance may have moved it.
  *
@@ -35,5 +37,21 @@ record Spread(double mean, double standardError, int count) {
   /** Whether the mean lies further from 0 than chance in these futures readily explains. */
   boolean beyondChance() {
     return Math.abs(mean) > BEYOND_CHANCE * standardError;
+  }
+
+  /**
+   * Chance of a mean at least as far from 0 where there is no difference: two-sided, by Student's t
+   * with n - 1 degrees of freedom; exact for normally distributed differences, rough where a few
+   * futures carry them. 1 where it can't be told.
+   */
+  double chance() {
+    if (count < 2 || mean == 0) {
+      return 1;
+    }
+    if (standardError == 0) {
+      return 0;
+    }
+    double t = Math.abs(mean) / standardError;
+    return 2 * new TDistribution(null, count - 1).cumulativeProbability(-t);
   }
 }

@@ -87,7 +87,7 @@ public final class AssumptionChart {
             "Open mark: low end; full mark: high end; dark upright: beyond it the other regime leads. "
                 + all.input().members()
                 + " futures, the same for every run;",
-            "only changes beyond two standard errors; an arrow: beyond the scale. In red: among the first"
+            "only changes beyond chance; an arrow: beyond the scale. In red: among the first"
                 + " ten and not published.");
     double baseline = 58;
     for (String line : lines) {

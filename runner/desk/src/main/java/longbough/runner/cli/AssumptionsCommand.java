@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 /** {@code longbough assumptions}: which parameters the verdict of a scenario leans on. */
 @Command(name = "assumptions")
 final class AssumptionsCommand implements Callable<Integer> {
-  private static final int FUTURES = 12;
+  private static final int FUTURES = 24;
 
   private final Player player;
 

@@ -47,6 +47,7 @@ public final class AssumptionFile {
           "gain_high_end",
           "change",
           "standard_error",
+          "chance",
           "effect",
           "beyond_chance",
           "turns_at_low",
@@ -81,7 +82,7 @@ public final class AssumptionFile {
           file.add(one.parameter().name()).add(shift.metric().word());
           file.add(name(all.input(), shift.best())).add(name(all.input(), shift.other()));
           file.add(shift.base()).add(shift.low()).add(shift.high()).add(shift.change());
-          file.add(shift.standardError()).add(shift.effect());
+          file.add(shift.standardError()).add(shift.chance()).add(shift.effect());
           file.add(shift.beyondChance() ? 1 : 0);
           file.add(shift.turnsAtLow() ? 1 : 0).add(shift.turnsAtHigh() ? 1 : 0).endRow();
         }

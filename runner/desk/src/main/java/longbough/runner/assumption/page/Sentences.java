@@ -88,9 +88,12 @@ final class Sentences {
             + " regime as things stand (100 %: as much as all that the choice of regime does), or over"
             + " the least difference worth a word where they hardly differ. The largest over the"
             + " measures and the other regimes.",
-        "Every run meets the same futures. A change counts only beyond two standard errors over the "
+        "Every run meets the same "
             + all.input().members()
-            + " futures; with several thousand changes looked at, a few small ones get there by chance.",
+            + " futures. With several thousand changes looked at, many are large by chance alone; so a"
+            + " change counts only where it is believed at a false discovery rate of 5 % (Benjamini and"
+            + " Hochberg 1995; Student\u2019s t over the futures). What needs more futures to be seen, such"
+            + " as rare deaths, may be missing: --futures.",
         "One at a time: what two parameters do together is not seen here, and an end of a range is not"
             + " likelier than its middle. A small effect says that the choice between the regimes"
             + " doesn\u2019t hang on the number, not that the number is right.");
