@@ -7,14 +7,32 @@ import longbough.shared.source.ParameterTable;
  *
  * @param skyExponent p of the share of horizontal light that comes from below elevation e, sin(e)^p
  * @param clumping share of the leaf area that acts as if spread at random
- * @param woodAreaShare optical depth of twigs over that of leaves
+ * @param woodAreaShare optical depth of twigs behind leaves over that of leaves
+ * @param bareWoodShare optical depth of a leafless crown over that of the same crown in leaf
+ * @param neighbourDepth optical depth of a closed belt of neighbours, straight down
+ * @param neighbourCrownShare share of the neighbours' height that carries leaf
  */
-public record LightParameters(double skyExponent, double clumping, double woodAreaShare) {
+public record LightParameters(
+    double skyExponent,
+    double clumping,
+    double woodAreaShare,
+    double bareWoodShare,
+    double neighbourDepth,
+    double neighbourCrownShare) {
+
+  /** The same under another sky, with leaves and wood as wanted: for trying the light alone. */
+  public LightParameters with(double sky, double clumped, double wood) {
+    return new LightParameters(
+        sky, clumped, wood, bareWoodShare, neighbourDepth, neighbourCrownShare);
+  }
 
   static LightParameters of(ParameterTable table) {
     return new LightParameters(
         table.value("light.sky_exponent"),
         table.value("light.clumping"),
-        table.value("light.wood_area_share"));
+        table.value("light.wood_area_share"),
+        table.value("light.bare_wood_share"),
+        table.value("light.neighbour_depth"),
+        table.value("light.neighbour_crown_share"));
   }
 }

@@ -61,31 +61,34 @@ public final class Extension implements Process {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double heightGain = state.trunk.leaderIntact ? heightGainM(state, p, vigour) : 0;
     double limbCost = density * wanted(state, p, vigour);
-    double leaderCost = density * leaderVolumeM3(state.trunk, heightGain, p.allocation());
-    double cost = limbCost + leaderCost;
     double able =
         Spending.structureFor(
             context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
-    double met = cost > able ? able / cost : 1;
-    if (cost <= 0 || met <= 0) {
-      return;
-    }
-    double rise = heightGain * met;
-    double leader =
-        met < 1 ? density * leaderVolumeM3(state.trunk, rise, p.allocation()) : leaderCost;
-    double built = 0;
-    // A new station comes whole, so a tiny budget may not reach: then the leader waits for next
-    // year.
-    if (rise > 0 && leader + met * limbCost <= able) {
-      rise(state, p.allocation(), rise);
-      state.pools.trunkSapwoodKgC += leader;
-      built += leader;
-    }
-    built += lengthen(state, p.allocation(), density, met);
+    double leader = lead(state, p.allocation(), density, heightGain, able);
+    double left = able - leader;
+    double met = limbCost > left ? left / limbCost : 1;
+    double built = leader + (met > 0 ? lengthen(state, p.allocation(), density, met) : 0);
     Spending.fromBudget(context, built);
     if (state.trunk.leaderIntact) {
       NewLimbs.add(context);
     }
+  }
+
+  /**
+   * Grows the leader as far as the budget goes; returns the carbon built in. A new station comes
+   * whole, so a tiny budget may not reach: then the leader waits for next year.
+   */
+  private static double lead(
+      TreeState state, AllocationParameters a, double density, double gainM, double ableKgC) {
+    double wanted = density * leaderVolumeM3(state.trunk, gainM, a);
+    double rise = wanted > ableKgC ? gainM * ableKgC / wanted : gainM;
+    double cost = rise < gainM ? density * leaderVolumeM3(state.trunk, rise, a) : wanted;
+    if (rise <= 0 || cost > ableKgC) {
+      return 0;
+    }
+    rise(state, a, rise);
+    state.pools.trunkSapwoodKgC += cost;
+    return cost;
   }
 
   private static double heightGainM(TreeState state, ModelParameters p, double vigour) {

@@ -6,7 +6,7 @@ import longbough.model.parameter.ModelParameters;
 
 /**
  * Keeps the light in the crown up to date: computes {@link LightField} anew when foliage has
- * changed. Source: Monsi M., Saeki T. 1953; spherical geometry.
+ * changed. Source: Monsi M., Saeki T. 1953; spherical geometry; neighbours Vose et al. 1995.
  */
 public final class LightInterception implements Process {
   private final LightField field = new LightField();
@@ -18,7 +18,7 @@ public final class LightInterception implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("monsi1953");
+    return List.of("monsi1953", "vose1995");
   }
 
   @Override

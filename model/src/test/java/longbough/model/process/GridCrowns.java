@@ -95,7 +95,7 @@ final class GridCrowns {
             "test");
     ParameterTable table = PlayedTrees.table("tilia-cordata").with(ParameterTable.of(List.of(row)));
     ModelParameters p = ModelParameters.of(SpeciesLibrary.load().get("tilia-cordata"), table);
-    return with(p, new LightParameters(skyExponent, 1, 0));
+    return with(p, p.light().with(skyExponent, 1, 0));
   }
 
   static ModelParameters with(ModelParameters p, LightParameters light) {

@@ -14,8 +14,6 @@ import longbough.runner.validate.lab.Lab;
  * lit from straight above, since published coefficients fold in the sun's heights.
  */
 public final class ClosedCanopy implements Experiment {
-  private static final LightParameters LEAVES_AT_RANDOM =
-      new LightParameters(BoxCrown.ZENITH, 1, 0);
   private static final double[] LEAF_INDEX = {0.5, 1, 2, 3, 4, 5, 6};
   private static final String GRID =
       "The light grid as a flat canopy lit from straight above, leaves at random, no wood";
@@ -46,8 +44,7 @@ public final class ClosedCanopy implements Experiment {
 
   private static double effective(String species) {
     ModelParameters p = modelled(species);
-    double k = p.species().extinctionCoefficient();
-    return -Math.log(BoxCrown.flat(4, p).passedShare(k)) / 4;
+    return -Math.log(BoxCrown.flat(4, p).passedShare(p)) / 4;
   }
 
   private static Finding law() {
@@ -93,9 +90,8 @@ public final class ClosedCanopy implements Experiment {
 
   private static Finding passed(Check check) {
     ModelParameters p = modelled("acer-rubrum");
-    double k = p.species().extinctionCoefficient();
-    double thin = BoxCrown.flat(4.3, p).passedShare(k);
-    double dense = BoxCrown.flat(5.4, p).passedShare(k);
+    double thin = BoxCrown.flat(4.3, p).passedShare(p);
+    double dense = BoxCrown.flat(5.4, p).passedShare(p);
     return new Finding(
         "F30",
         String.format(Locale.ROOT, "%.3f at index 4.3, %.3f at 5.4", thin, dense),
@@ -107,13 +103,14 @@ public final class ClosedCanopy implements Experiment {
   }
 
   private static ModelParameters random(String species) {
-    return BoxCrown.parameters(lab(species), LEAVES_AT_RANDOM);
+    LightParameters own = lab(species).meanParameters().light();
+    return BoxCrown.parameters(lab(species), own.with(BoxCrown.ZENITH, 1, 0));
   }
 
   private static ModelParameters modelled(String species) {
     LightParameters own = lab(species).meanParameters().light();
     return BoxCrown.parameters(
-        lab(species), new LightParameters(BoxCrown.ZENITH, own.clumping(), own.woodAreaShare()));
+        lab(species), own.with(BoxCrown.ZENITH, own.clumping(), own.woodAreaShare()));
   }
 
   private static Lab lab(String species) {

@@ -12,10 +12,11 @@ import longbough.runner.validate.lab.Raising;
 /**
  * P03a, P03b: the dose at which diameter growth starts to fall, closed in and in the open. The
  * start is the break of a line that is flat at 1 and then falls, fitted by least squares.
- * Simplified: Norway spruce stands in; the shading stand is an openness of 0.3 at the sides.
+ * Simplified: Norway spruce stands in; the shading stand is neighbours all round, as tall as the
+ * tree.
  */
 public final class ConiferDoseSweep implements Experiment {
-  private static final double STAND = 0.3;
+  private static final double STAND = 0;
   private static final int YEARS = 3;
   private static final int DOSES = 8;
   private static final double STEP = 0.1;
@@ -42,7 +43,7 @@ public final class ConiferDoseSweep implements Experiment {
             checks.get("P03a"),
             startCrowded,
             startCrowded >= STEP && crowded[crowded.length - 1] < crowded[1],
-            SET_UP + "sides open by 0.3; ratios " + words(crowded)),
+            SET_UP + "closed in all round; ratios " + words(crowded)),
         finding(
             checks.get("P03b"),
             startFree,

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import longbough.model.parameter.LightParameters;
 import longbough.model.parameter.ModelParameters;
-import longbough.model.process.CrownLight;
+import longbough.model.process.CrownShade;
 import longbough.runner.validate.lab.Bench;
 import longbough.runner.validate.lab.BoxCrown;
 import longbough.runner.validate.lab.Lab;
@@ -14,8 +14,7 @@ import longbough.shared.trait.SpeciesLibrary;
 
 /**
  * F31 sky seen straight up through one crown, in leaf and leafless; F32 an opaque ball under an
- * even sky. Leafless depth is what the model takes for wood in its crown in leaf: it lights no bare
- * crown.
+ * even sky.
  */
 public final class LoneCrown implements Experiment {
   private static final double MATURE_DBH_M = 0.6;
@@ -37,13 +36,16 @@ public final class LoneCrown implements Experiment {
         SpeciesLibrary.load().ids().stream().filter(LeafTraits::deciduous).toList();
     double[] inLeaf = new double[species.size()];
     double[] bare = new double[species.size()];
-    double wood = 0;
+    double wood =
+        Lab.of(species.get(0), MATURE_DBH_M, Lab.MARITIME, 1, 1)
+            .meanParameters()
+            .light()
+            .bareWoodShare();
     for (int i = 0; i < inLeaf.length; i++) {
       Bench bench = Bench.inLeaf(Lab.of(species.get(i), MATURE_DBH_M, Lab.MARITIME, 1, 1));
       ModelParameters p = bench.context.parameters;
-      wood = p.light().woodAreaShare() / (1 + p.light().woodAreaShare());
-      inLeaf[i] = seen(bench.context.light, p, 1);
-      bare[i] = seen(bench.context.light, p, wood);
+      inLeaf[i] = CrownShade.inLeaf(bench.context.light, p);
+      bare[i] = CrownShade.leafless(bench.context.light, p);
     }
     java.util.Arrays.sort(inLeaf);
     java.util.Arrays.sort(bare);
@@ -65,30 +67,10 @@ public final class LoneCrown implements Experiment {
         List.of(new Reading(leafy, 0.08, 0.30), new Reading(leafless, 0.40, 0.60)));
   }
 
-  /** Mean over the crown's shadow of the light that passes straight down. */
-  private static double seen(CrownLight light, ModelParameters p, double share) {
-    double optical =
-        share
-            * p.species().extinctionCoefficient()
-            * p.light().clumping()
-            * (1 + p.light().woodAreaShare());
-    double seen = 0;
-    for (int ring = 0; ring < CrownLight.RINGS; ring++) {
-      double areaShare = (2 * ring + 1) / (double) (CrownLight.RINGS * CrownLight.RINGS);
-      double leaf = 0;
-      for (int layer = 0; layer < CrownLight.LAYERS; layer++) {
-        leaf += light.leafAreaM2[layer * CrownLight.RINGS + ring];
-      }
-      double ground = Math.PI * light.radiusM * light.radiusM * areaShare;
-      seen += areaShare * Math.exp(-optical * leaf / ground);
-    }
-    return seen;
-  }
-
   private static Finding ball() {
-    ModelParameters p =
-        BoxCrown.parameters(
-            Lab.of("tilia-cordata", 0.4, Lab.MARITIME, 1, 1), new LightParameters(EVEN_SKY, 1, 0));
+    Lab lime = Lab.of("tilia-cordata", 0.4, Lab.MARITIME, 1, 1);
+    LightParameters own = lime.meanParameters().light();
+    ModelParameters p = BoxCrown.parameters(lime, own.with(EVEN_SKY, 1, 0));
     StringBuilder got = new StringBuilder();
     boolean met = true;
     List<Reading> readings = new ArrayList<>();

@@ -10,10 +10,12 @@ import longbough.runner.validate.lab.Raising;
 
 /**
  * P01a, P01b, P01c: young wild cherries raised to half and to a quarter of their crown's length.
- * Simplified: an open-grown mean tree of 15 cm instead of plantation trees; below that size the
- * model's own untreated tree sheds leaf in the first year.
+ * The trees stood in a plantation, "the bottom part of the crown in the shadow zone of the crown
+ * layer": neighbours all round, as tall as the tree. Simplified: 15 cm instead of younger trees;
+ * below that size the model's own untreated tree sheds leaf in the first year.
  */
 public final class RaisedCherry implements Experiment {
+  private static final double PLANTATION = 0;
   private static final int YEARS = 5;
   private static final double LASTING_SHARE = 0.1;
 
@@ -24,7 +26,7 @@ public final class RaisedCherry implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Lab lab = Lab.of("prunus-avium", 0.15, Lab.MARITIME, YEARS, 30);
+    Lab lab = Lab.of("prunus-avium", 0.15, Lab.MARITIME, YEARS, 30).crowded(PLANTATION);
     Played alone = lab.alone();
     Played quarter = raised(lab, 0.25);
     Played half = raised(lab, 0.5);
@@ -57,7 +59,7 @@ public final class RaisedCherry implements Experiment {
         falls,
         String.format(
             Locale.ROOT,
-            "Wild cherry of 15 cm, open-grown, maritime, 30 futures; raised in winter of year 1,"
+            "Wild cherry of 15 cm, closed in all round, maritime, 30 futures; raised in winter of year 1,"
                 + " which took %.0f %% of the foliage; direction over a quarter, a half and three"
                 + " quarters of the crown's length.",
             100 * dose),

@@ -9,10 +9,12 @@ import longbough.runner.validate.lab.Raising;
 
 /**
  * P05a, P05b, P05c: months of reduced stem growth of a fast evergreen broadleaf after raising.
- * Simplified: holm oak stands in for plantation eucalypts; the model lays down a year's ring at
- * once, so months come in twelves (a year with less than 0.95 of the untreated growth counts).
+ * Simplified: holm oak, with neighbours all round, stands in for plantation eucalypts; the model
+ * lays down a year's ring at once, so months come in twelves (a year with less than 0.95 of the
+ * untreated growth counts).
  */
 public final class RaisedEvergreen implements Experiment {
+  private static final double PLANTATION = 0;
   private static final int YEARS = 4;
   private static final double REDUCED = 0.95;
   private static final int MONTHS = 12;
@@ -24,7 +26,7 @@ public final class RaisedEvergreen implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Lab lab = Lab.of("quercus-ilex", 0.15, Lab.MEDITERRANEAN, YEARS, 30);
+    Lab lab = Lab.of("quercus-ilex", 0.15, Lab.MEDITERRANEAN, YEARS, 30).crowded(PLANTATION);
     Played alone = lab.alone();
     double[] little = ratios(lab, alone, 0.2);
     double[] half = ratios(lab, alone, 0.5);
@@ -50,7 +52,7 @@ public final class RaisedEvergreen implements Experiment {
         direction,
         String.format(
             Locale.ROOT,
-            "Holm oak of 15 cm, open-grown, mediterranean, 30 futures; raised in winter of year 1;"
+            "Holm oak of 15 cm, closed in all round, mediterranean, 30 futures; raised in winter of year 1;"
                 + " whole years only; ring ratios of years 1-4: %.2f %.2f %.2f %.2f.",
             ratios[0],
             ratios[1],

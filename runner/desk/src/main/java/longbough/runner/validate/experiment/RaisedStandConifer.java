@@ -8,12 +8,12 @@ import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
 
 /**
- * P02a, P02b: Douglas-firs of a young stand raised by 30 and 50 % of the live crown. Simplified:
- * the stand is an openness of 0.3 at the sides of a tree with an open-grown crown, so its lowest
- * limbs are alive where those of the stand may be dying.
+ * P02a, P02b: Douglas-firs of a young stand raised by 30 and 50 % of the live crown. The stand is
+ * neighbours all round, as tall as the tree. Simplified: the tree has the crown length of an
+ * open-grown one, of which the shade leaves the lowest limbs few needles.
  */
 public final class RaisedStandConifer implements Experiment {
-  private static final double STAND = 0.3;
+  private static final double STAND = 0;
   private static final double NO_LOSS = 0.95;
 
   @Override
@@ -54,7 +54,7 @@ public final class RaisedStandConifer implements Experiment {
   private static String setUp(Played played) {
     return String.format(
         Locale.ROOT,
-        "Douglas-fir of 15 cm, sides open by 0.3, maritime, 30 futures; raised in winter of year 1,"
+        "Douglas-fir of 15 cm, closed in all round, maritime, 30 futures; raised in winter of year 1,"
             + " which took %.0f %% of the foliage.",
         100 * played.dose(1));
   }

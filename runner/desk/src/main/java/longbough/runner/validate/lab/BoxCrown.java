@@ -15,7 +15,7 @@ import longbough.model.state.TreeState;
  */
 public final class BoxCrown {
   /** So high a power that all light comes from straight above. */
-  public static final double ZENITH = 1e6;
+  public static final double ZENITH = 1e9;
 
   private static final double BASE_M = 2;
   private static final double WIDE_M = 1e5;
@@ -95,12 +95,14 @@ public final class BoxCrown {
   }
 
   /**
-   * Light from straight above that comes through the whole of a flat canopy: what the middle of the
-   * lowest layer receives, less half a layer.
+   * Light from straight above that comes through the whole of a flat canopy: from the mean light in
+   * its two lowest layers, which fall off alike.
    */
-  public double passedShare(double extinction) {
+  public double passedShare(ModelParameters p) {
     double lowest = light.lightShare[0];
-    return lowest / extinction * Math.sqrt(lowest / light.lightShare[CrownLight.RINGS]);
+    double depth = Math.log(light.lightShare[CrownLight.RINGS] / lowest);
+    double absorbed = p.species().extinctionCoefficient() * p.light().clumping();
+    return lowest / absorbed * depth / Math.expm1(depth);
   }
 
   private static int limb(TreeState state, double heightM, double lengthM) {
