@@ -13,6 +13,7 @@ import longbough.model.process.Assimilation;
 import longbough.model.process.BudBreak;
 import longbough.model.process.Compartmentalization;
 import longbough.model.process.CrownPotential;
+import longbough.model.process.Decline;
 import longbough.model.process.Defoliation;
 import longbough.model.process.Extension;
 import longbough.model.process.FailureProbability;
@@ -26,6 +27,7 @@ import longbough.model.process.OtherSinks;
 import longbough.model.process.Phenology;
 import longbough.model.process.Process;
 import longbough.model.process.RadialGrowth;
+import longbough.model.process.Refoliation;
 import longbough.model.process.ReserveBalance;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.process.RootRenewal;
@@ -54,13 +56,14 @@ import longbough.model.visit.VisitRunner;
  *   <li>Each month: the crew (a cut acts on the tree as the month finds it); buds break and sprouts
  *       awaken in the first month of leaf, since they answer what was cut before; light, which
  *       needs the leaves; the flush, which needs the light to build sun and shade leaves; in early
- *       summer insects and frost; water, assimilation, maintenance, and last what becomes of the
- *       surplus.
+ *       summer insects and frost, a month later what grows again; water, assimilation, maintenance,
+ *       and last what becomes of the surplus.
  *   <li>Leaf fall in autumn.
  *   <li>At the year's end the growth budget is spent: seeds and exudates, roots, sprouts, shoots,
- *       and rings last, because they give way first; then what grew sets heartwood, reserve ceiling
- *       and next year's leaf; limbs that didn't pay are shed; wounds close and decay spreads by
- *       this year's ring; the trunk's strength meets the year's gust; and the tree lives or dies.
+ *       and rings last, because they give way first; lasting stress grows or heals; then what grew
+ *       sets heartwood, reserve ceiling and next year's leaf; limbs that didn't pay are shed;
+ *       wounds close and decay spreads by this year's ring; the trunk's strength meets the year's
+ *       gust; and the tree lives or dies.
  * </ol>
  *
  * <p>Who may write what ({@link longbough.model.process.StatePart}; each process says so itself and
@@ -71,17 +74,18 @@ import longbough.model.visit.VisitRunner;
  * limbs     CrownPotential, Extension, RadialGrowth, Shedding, SproutGrowth, SproutRelease,
  *           WindFailure
  * foliage   BudBreak, CrownPotential, Defoliation, Extension, LeafFall, LeafFlush, Shedding,
- *           SproutGrowth, WindFailure
+ *           Refoliation, SproutGrowth, WindFailure
  * sprouts   BudBreak, Defoliation, Extension, LeafFall, LeafFlush, Shedding, SproutGrowth,
  *           SproutRelease, WindFailure
  * wounds    Compartmentalization, Shedding, WindFailure, WoundClosure
  * sections  TrunkSections, TrunkStrength
- * pools     Assimilation, Extension, Heartwood, OtherSinks, RadialGrowth, ReserveBalance,
- *           RootRenewal, SproutGrowth, SproutRelease
+ * pools     Assimilation, Extension, Heartwood, Maintenance, OtherSinks, RadialGrowth,
+ *           ReserveBalance, RootRenewal, SproutGrowth, SproutRelease
  * reserve   Assimilation, Defoliation, LeafFlush, Maintenance, RadialGrowth, ReserveBalance,
- *           ReserveCeiling, SproutRelease, WindFailure
+ *           ReserveCeiling, Refoliation, SproutRelease, WindFailure
  * roots     RootRenewal
- * vitality  Defoliation, FailureProbability, Maintenance, Survival, WindFailure
+ * vitality  Decline, Defoliation, FailureProbability, Maintenance,
+ *           Refoliation, Survival, WindFailure
  * </pre>
  *
  * One a thread: processes keep scratch space, but nothing from year to year.
@@ -89,6 +93,7 @@ import longbough.model.visit.VisitRunner;
 final class YearlyCycle {
   private static final int MONTHS = 12;
   private static final int EARLY_SUMMER = 6;
+  private static final int MIDSUMMER = 7;
   private static final int LATE_SUMMER = 8;
   private static final int AUTUMN = 10;
 
@@ -100,6 +105,7 @@ final class YearlyCycle {
   private final Process budBreak = new BudBreak();
   private final Process leafFlush = new LeafFlush();
   private final Process defoliation = new Defoliation();
+  private final Process refoliation = new Refoliation();
   private final Process sections = new TrunkSections();
   private final Process strength = new TrunkStrength();
   private final Process windLoading = new WindLoading();
@@ -131,6 +137,7 @@ final class YearlyCycle {
             new SproutGrowth(),
             new Extension(),
             new RadialGrowth(),
+            new Decline(),
             new Heartwood(),
             reserveCeiling,
             new CrownPotential(),
@@ -160,6 +167,7 @@ final class YearlyCycle {
             budBreak,
             leafFlush,
             defoliation,
+            refoliation,
             leafFall));
     all.addAll(List.of(soilWater, assimilation, maintenance, reserveBalance));
     all.addAll(yearEnd);
@@ -202,6 +210,9 @@ final class YearlyCycle {
       }
       if (month == EARLY_SUMMER) {
         run(defoliation, context, seed, member);
+      }
+      if (month == MIDSUMMER || month == LATE_SUMMER) {
+        refoliation.run(context);
       }
       if (budsOpen || context.parameters.species().evergreen()) {
         light.run(context);
@@ -262,12 +273,15 @@ final class YearlyCycle {
   }
 
   private static void start(YearContext context) {
+    // What grew since autumn has changed an evergreen's light, whether or not a crew comes by.
+    context.light.stale = true;
     context.ledger.open(context.state.totalKgC());
     context.worstWater = 1;
     context.maintenanceNeedKgC = 0;
     context.netKgC = 0;
     context.leafBuilt = 0;
     context.newCanopyShare = 0;
+    context.refoliationM2 = 0;
     Arrays.fill(context.newLeafShare, 0);
     Arrays.fill(context.newSproutLeafShare, 0);
     Arrays.fill(context.light.returnKgCM2, 0);

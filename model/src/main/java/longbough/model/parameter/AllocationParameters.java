@@ -25,6 +25,11 @@ import longbough.shared.source.ParameterTable;
  * @param lightSpan light share over that from which a zone is filled, 1
  * @param crownVolumePower leaf area against crown volume at one trunk diameter, exponent, 1
  * @param ringMemoryYears years over which growth habit is remembered, years
+ * @param woodFresh weight of this year in what the cambium is set to make, 1
+ * @param woodStore sugar usually kept for later rings, over the ceiling of the reserve, 1
+ * @param woodReserve reserve over its set point below which rings get nothing stored, 1
+ * @param twigLoss share of its twigs that a broadleaf loses with all its leaves, 1
+ * @param bareShoots power of the needle loss in the share of shoots left bare, which die, 1
  * @param flushSurge greatest new leaf cohort of an evergreen over its usual one, 1
  * @param limbsDecurrent first-order limbs of a spreading crown, count
  * @param limbsExcurrent first-order limbs of a crown with one leader, count
@@ -52,6 +57,11 @@ public record AllocationParameters(
     double lightSpan,
     double crownVolumePower,
     double ringMemoryYears,
+    double woodFresh,
+    double woodStore,
+    double woodReserve,
+    double twigLoss,
+    double bareShoots,
     double flushSurge,
     double limbsDecurrent,
     double limbsExcurrent,
@@ -80,6 +90,11 @@ public record AllocationParameters(
         table.value("allocation.light_span"),
         table.value("allocation.crown_volume_power"),
         table.value("allocation.ring_memory_years"),
+        table.value("allocation.wood_fresh"),
+        table.value("allocation.wood_store"),
+        table.value("allocation.wood_reserve"),
+        table.value("allocation.twig_loss"),
+        table.value("allocation.bare_shoots"),
         table.value("allocation.flush_surge"),
         table.value("allocation.limbs_decurrent"),
         table.value("allocation.limbs_excurrent"),

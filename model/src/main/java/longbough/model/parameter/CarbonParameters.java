@@ -35,6 +35,8 @@ import longbough.shared.source.ParameterTable;
  *     species, 1
  * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
+ * @param fullRespiration reserve over its ceiling below which wood and roots respire less, 1
+ * @param respirationHalf share of that reserve at which lack of sugar halves respiration, 1
  */
 public record CarbonParameters(
     double parShare,
@@ -62,7 +64,9 @@ public record CarbonParameters(
     double compensationFade,
     double droughtDepth,
     double otherSinks,
-    double droughtThreshold) {
+    double droughtThreshold,
+    double fullRespiration,
+    double respirationHalf) {
 
   static CarbonParameters of(ParameterTable table) {
     return new CarbonParameters(
@@ -91,7 +95,9 @@ public record CarbonParameters(
         table.value("carbon.compensation_fade"),
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
-        table.value("carbon.drought_threshold"));
+        table.value("carbon.drought_threshold"),
+        table.value("carbon.full_respiration"),
+        table.value("carbon.respiration_half"));
   }
 
   /** Respiration of a species' sapwood at 10 degC, kg C per kg C and year. */

@@ -19,8 +19,9 @@ import longbough.shared.source.ParameterTable;
  * @param infiltration share of rain that reaches the tree's roots, 1
  * @param cropCoefficient water use of a full crown over reference evaporation, 1
  * @param soilCoefficient water use of bare ground and grass over reference evaporation, 1
- * @param secondFlush share of foliage lost in early summer that a deciduous tree replaces at once,
- *     1
+ * @param secondFlush share of its foliage that a stripped deciduous tree in good heart puts out
+ *     again at once, 1
+ * @param flushThreshold share of foliage lost from which it does so, 1
  * @param droughtEvent assimilation share left in the worst month below which a year is told as
  *     drought, 1
  */
@@ -39,6 +40,7 @@ public record WeatherParameters(
     double cropCoefficient,
     double soilCoefficient,
     double secondFlush,
+    double flushThreshold,
     double droughtEvent) {
 
   static WeatherParameters of(ParameterTable table) {
@@ -57,6 +59,12 @@ public record WeatherParameters(
         table.value("weather.crop_coefficient"),
         table.value("weather.soil_coefficient"),
         table.value("weather.second_flush"),
+        table.value("weather.flush_threshold"),
         table.value("weather.drought_event"));
+  }
+
+  /** Share of its leaves that a vigorous deciduous tree puts out again after a loss. */
+  public double refoliation(double lost) {
+    return secondFlush * Math.max(0, lost - flushThreshold) / (1 - flushThreshold);
   }
 }

@@ -15,7 +15,7 @@ import longbough.model.parameter.SpeciesParameters;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
- * G   = sum_c L_c P_c  d  fT fW on (1 + comp),   A = (1 + rd) An site
+ * G   = sum_c L_c P_c  d  fT fW fD on (1 + comp),   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -23,10 +23,11 @@ import longbough.model.parameter.SpeciesParameters;
  * light (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf
  * absorptance a and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
- * of soil water share W; on share of leaves out; comp the temporary rise in leaves left after a
- * loss (none in conifers), fading month by month. Writes the reserve, where sugar goes first.
- * Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp
- * PMC3617827; fW Granier et al. 2007.
+ * of soil water share W; fD = 1 - h D: damaged roots and sapwood (decline D) leave the crown short
+ * of water; on share of leaves out; comp the temporary rise in leaves left after a loss (none in
+ * conifers), fading month by month. Writes the reserve, where sugar goes first. Source: rectangular
+ * hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et
+ * al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -63,6 +64,7 @@ public final class Assimilation implements Process {
     double warmth = warmth(p, site.temperatureC[month]);
     double dry = 1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold());
     double water = 1 - p.droughtDepth() * s.droughtSensitivity() * dry;
+    double carried = 1 - parameters.decline().thirst() * context.state.vitality.decline;
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
     }
@@ -84,6 +86,7 @@ public final class Assimilation implements Process {
             * context.span
             * warmth
             * water
+            * carried
             * on
             * (1 + context.state.pools.compensation);
     CrownLight light = context.light;

@@ -13,15 +13,16 @@ import longbough.model.state.TreeState;
  * <pre>
  * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf La(d) / (Ka(d)^2 Ha(d))
  * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
- * b' = b + r v (1 - b)
+ * b' = b + r v (1 - D - b) where b < 1 - D,   b + r (1 - D - b) where it is above
  * </pre>
  *
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
  * the species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf
  * factor lf; E light share, E0 the share that repays a leaf, w span; y last season's net return of
  * a leaf and k its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud
- * fullness, r return rate, v reserve over its set point. Neighbours slowly close a gap. Source:
- * allometry McPherson et al. 2016; the light rule is an assumption.
+ * fullness, r return rate, v reserve over its set point, D decline: shoots die back to what roots
+ * and sapwood can carry. Neighbours slowly close a gap. Source: allometry McPherson et al. 2016;
+ * the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
@@ -68,12 +69,14 @@ public final class CrownPotential implements Process {
   private static void returnBuds(TreeState state, ModelParameters p) {
     AllocationParameters a = p.allocation();
     double vigour = Vigour.of(state, p);
-    double rate = (p.species().conifer() ? a.budRecoveryConifer() : a.budRecovery()) * vigour;
+    double rate = p.species().conifer() ? a.budRecoveryConifer() : a.budRecovery();
+    double carried = 1 - state.vitality.decline;
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
         for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
-          limbs.budFullness[zone] += rate * (1 - limbs.budFullness[zone]);
+          double missing = carried - limbs.budFullness[zone];
+          limbs.budFullness[zone] += rate * (missing > 0 ? vigour : 1) * missing;
         }
       }
     }

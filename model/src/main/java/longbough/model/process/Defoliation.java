@@ -4,21 +4,24 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
 import longbough.model.history.TreeEvent;
+import longbough.model.numeric.Fast;
+import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Pools;
-import longbough.model.state.TreeState;
 
 /**
- * Foliage eaten by insects or killed by late frost, and the second flush of deciduous trees.
+ * Foliage eaten by insects or killed by late frost, and the shoots that die with it.
  *
  * <pre>
- * L' = (1 - d) L,   second flush: + y d L in deciduous trees, paid from the reserve
+ * L' = (1 - d) L,   deciduous: b' = b (1 - t d),   evergreen: b' = b (1 - d^n)
  * </pre>
  *
- * d share lost this year (1); y share of what was lost that comes back the same season. Source: one
- * complete defoliation is survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not
- * by evergreens (Piper and Fajardo 2014); y is an assumption.
+ * d share lost this year (1); b bud fullness: twigs die with their leaves, in broadleaves in
+ * proportion (t with all leaves), in evergreens where a whole shoot is bare (n). What a deciduous
+ * tree then puts out again see {@link Refoliation}. Source: one complete defoliation is survived by
+ * deciduous trees (PMC4648455, Annals of Botany 2015) and not by evergreens (Piper and Fajardo
+ * 2014); fewer leaves after defoliation Heichel and Turner 1984; n is an assumption.
  */
 public final class Defoliation implements Process {
 
@@ -31,7 +34,7 @@ public final class Defoliation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("annbot2015", "piper2014");
+    return List.of("annbot2015", "piper2014", "heichel1984");
   }
 
   @Override
@@ -58,7 +61,20 @@ public final class Defoliation implements Process {
           new TreeEvent.Defoliated(context.state.year, context.site.insectDefoliation));
     }
     if (!evergreen) {
-      secondFlush(context, lost * before * context.parameters.weather().secondFlush());
+      context.refoliationM2 = before * context.parameters.weather().refoliation(lost);
+    }
+    loseShoots(context, lost, evergreen);
+  }
+
+  private static void loseShoots(YearContext context, double lost, boolean evergreen) {
+    AllocationParameters p = context.parameters.allocation();
+    Limbs limbs = context.state.limbs;
+    double dead = evergreen ? Fast.pow(lost, p.bareShoots()) : p.twigLoss() * lost;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      limbs.budFullness[zone] *= 1 - dead;
+    }
+    if (evergreen) {
+      context.state.vitality.shootsLost = dead;
     }
   }
 
@@ -76,30 +92,5 @@ public final class Defoliation implements Process {
             : 0;
     pools.reserveKgC -= taken;
     return taken;
-  }
-
-  private static void secondFlush(YearContext context, double wantedM2) {
-    TreeState state = context.state;
-    Limbs limbs = state.limbs;
-    double full = 0;
-    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      full += limbs.fullLeafAreaM2[zone] * limbs.budFullness[zone];
-    }
-    if (full <= 0) {
-      return;
-    }
-    double shadeBuilt = context.parameters.carbon().shadeCapacity();
-    double perArea = Foliage.leafKgCM2(context.parameters, (1 + shadeBuilt) / 2);
-    double able =
-        Spending.structureFor(
-            context, context.parameters.reserve().flushShare() * state.pools.mobileKgC());
-    double built = Math.min(wantedM2 * perArea, able);
-    double areaM2 = built / perArea;
-    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-      double share = limbs.fullLeafAreaM2[zone] * limbs.budFullness[zone] / full;
-      limbs.leafAreaM2[zone] += share * areaM2;
-      limbs.leafKgC[zone] += share * built;
-    }
-    Spending.fromReserve(context, built);
   }
 }

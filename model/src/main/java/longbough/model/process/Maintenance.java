@@ -14,8 +14,9 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = Q^((T-10)/10) (rs S + rf F) / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
+ * M = Q^((T-10)/10) (rs S + rf F) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
+ * f = x (1 + ks) / (x + ks),   x = min(1, R / (fs C))
  * </pre>
  *
  * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
@@ -24,9 +25,12 @@ import longbough.model.state.TreeState;
  * rf rates at 10 degC (kg C per kg C and year); rd dark respiration over capacity A at 25 degC; L
  * leaf area, s shade share by cell; x lit over dark respiration. Q is the answer to a warm spell; a
  * leaf that has grown warmer, by the mean temperature Tg of the thirty days before (degC), respires
- * less at the same temperature (k, 1/degC). These costs stay when leaves go: that is how a tree
- * starves. What the mobile reserve can't pay is recorded as unmet. Source: Ryan 1991, Ryan et al.
- * 1995, Wright et al. 2004; acclimation to the last thirty days Zhu et al. 2021.
+ * less at the same temperature (k, 1/degC). f lack of sugar: below a share fs of its ceiling C the
+ * reserve R (without its floor) no longer feeds all of wood and roots, half at the share ks. These
+ * costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
+ * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to the
+ * last thirty days Zhu et al. 2021; trees live for weeks on next to nothing, Weber et al. 2018, the
+ * form of f is an assumption.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -46,12 +50,12 @@ public final class Maintenance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ryan1991", "ryan1995", "wright2004", "zhu2021");
+    return List.of("ryan1991", "ryan1995", "wright2004", "weber2018", "zhu2021");
   }
 
   @Override
   public Set<StatePart> owns() {
-    return Set.of(StatePart.RESERVE, StatePart.VITALITY);
+    return Set.of(StatePart.RESERVE, StatePart.POOLS, StatePart.VITALITY);
   }
 
   @Override
@@ -59,10 +63,12 @@ public final class Maintenance implements Process {
     ModelParameters parameters = context.parameters;
     CarbonParameters p = parameters.carbon();
     TreeState state = context.state;
+    callBack(state.pools, p.fullRespiration());
     double temperature = context.site.temperatureC[context.month - 1];
     double wood =
         p.sapwoodRespiration(parameters.species()) * livingWoodKgC(state, parameters)
             + p.fineRootRespiration() * state.pools.fineRootKgC;
+    wood *= sugar(p, state.pools);
     double need =
         context.span * wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
             + leaves(context, p, temperature);
@@ -73,6 +79,23 @@ public final class Maintenance implements Process {
     state.vitality.unmetMaintenanceKgC += need - paid;
     context.netKgC -= paid;
     context.ledger.book(Flow.MAINTENANCE, paid);
+  }
+
+  /** A reserve that runs short takes back what was set aside for wood, this year's first. */
+  private static void callBack(Pools pools, double level) {
+    double lack = Math.max(0, level * pools.reserveCeilingKgC - pools.reserveKgC);
+    double set = Math.min(lack, pools.growthBudgetKgC);
+    double kept = Math.min(lack - set, pools.woodStoreKgC);
+    pools.growthBudgetKgC -= set;
+    pools.woodStoreKgC -= kept;
+    pools.reserveKgC += set + kept;
+  }
+
+  /** Share of full respiration that the reserve still feeds. */
+  private static double sugar(CarbonParameters p, Pools pools) {
+    double full = p.fullRespiration() * pools.reserveCeilingKgC;
+    double x = full > 0 ? Math.min(1, pools.mobileKgC() / full) : 0;
+    return x * (1 + p.respirationHalf()) / (x + p.respirationHalf());
   }
 
   private double leaves(YearContext context, CarbonParameters p, double temperature) {

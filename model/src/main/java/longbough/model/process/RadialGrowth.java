@@ -16,17 +16,22 @@ import longbough.model.state.Trunk;
  * Rings on trunk, limbs and roots from what is left of the year's budget.
  *
  * <pre>
- * dA(z) = a [L above z / L] (1 + s exp(-z / zs)),   dA_i = a k L_i / L
+ * dA(z) = a [L above z / L] (1 + s exp(-z / zs)),   dA_i = a q L_i / L
+ * S' = S + f (B - S),   spent = min(B + K, max(0, S' + f (K - k C))),   K' = B + K - spent <= 2 k C
  * W / (1 + r) = rho cw [ sum_z dA(z) dz + phi sum_i dA_i l_i ],   roots: r / (1 + r) W
  * </pre>
  *
  * dA new cross-section (m2) of the trunk at height z and of limb i; L live leaf area (m2): below
  * the crown the new area is the same at all heights (Pressler's rule), so a raised crown slows the
  * lower trunk, and a limb that is not paying its way gets no ring ({@link Shedding}); s, zs
- * swelling of the butt; k limb areas over trunk area; l limb length (m), phi form; W wood built (kg
+ * swelling of the butt; q limb areas over trunk area; l limb length (m), phi form; W wood built (kg
  * C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A ring can't be wider
- * than the species' widest; what is left over goes back to the reserve. Source: pipe model,
- * Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
+ * than the species' widest. B what the year has left for wood (kg C); S what the cambium is set to
+ * spend, which follows B by the weight f; K sugar kept for wood, k its usual level over the ceiling
+ * C of the reserve: so rings remember, and good years feed poor ones. Where the reserve lies below
+ * the share y of its set point r* C, it is filled up first, from K and then from B. Source: wood
+ * made of last year's sugar, Kagawa et al. 2006; refilling before growth, Weber et al. 2018; pipe
+ * model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
  */
 public final class RadialGrowth implements Process {
   private final double[] leafBelowStation = new double[Trunk.MAX_STATIONS + 1];
@@ -41,7 +46,7 @@ public final class RadialGrowth implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("shinozaki1964", "larson1963");
+    return List.of("shinozaki1964", "larson1963", "kagawa2006", "weber2018");
   }
 
   @Override
@@ -56,12 +61,55 @@ public final class RadialGrowth implements Process {
     Pools pools = state.pools;
     double leaf = state.leafAreaM2();
     double before = state.trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    if (leaf > 0 && pools.growthBudgetKgC > 0) {
+    refill(pools, p);
+    double all = pools.growthBudgetKgC + pools.woodStoreKgC;
+    double offered = Math.min(all, Math.max(wantedKgC(pools, p), all - roomKgC(pools, p)));
+    pools.woodStoreKgC = all - offered;
+    pools.growthBudgetKgC = offered;
+    if (leaf > 0 && offered > 0) {
       grow(context, p, leaf, before);
     }
     pools.reserveKgC += pools.growthBudgetKgC;
     pools.growthBudgetKgC = 0;
     remember(state.trunk, p.allocation(), before);
+  }
+
+  /** A reserve that is short is filled before wood is made, first from what was kept for wood. */
+  private static void refill(Pools pools, ModelParameters p) {
+    double level = p.allocation().woodReserve() * p.reserve().setPoint() * pools.reserveCeilingKgC;
+    double back = Math.min(pools.woodStoreKgC, Math.max(0, level - pools.reserveKgC));
+    pools.woodStoreKgC -= back;
+    pools.reserveKgC += back;
+    double first = Math.min(pools.growthBudgetKgC, Math.max(0, level - pools.reserveKgC));
+    pools.growthBudgetKgC -= first;
+    pools.reserveKgC += first;
+  }
+
+  /** What the cambium is set to spend, and of what is kept beyond or below the usual. */
+  private static double wantedKgC(Pools pools, ModelParameters p) {
+    double fresh = p.allocation().woodFresh();
+    pools.woodHabitKgC += fresh * (pools.growthBudgetKgC - pools.woodHabitKgC);
+    double usual = p.allocation().woodStore() * pools.reserveCeilingKgC;
+    return Math.max(0, pools.woodHabitKgC + fresh * (pools.woodStoreKgC - usual));
+  }
+
+  /** What the living wood can hold beside a usual reserve, twice what it usually does, kg C. */
+  private static double roomKgC(Pools pools, ModelParameters p) {
+    return 2 * p.allocation().woodStore() * pools.reserveCeilingKgC;
+  }
+
+  /** Habit and store of a tree that has long grown rings of its usual width. */
+  public static void startStore(TreeState state, ModelParameters p) {
+    Pools pools = state.pools;
+    double wood =
+        pools.trunkSapwoodKgC
+            + pools.trunkHeartwoodKgC
+            + pools.coarseRootKgC
+            + state.limbs.livingWoodKgC();
+    double radius = state.trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
+    pools.woodHabitKgC =
+        2 * state.trunk.ringMemoryM / radius * wood * (1 + p.carbon().growthRespiration());
+    pools.woodStoreKgC = p.allocation().woodStore() * pools.reserveCeilingKgC;
   }
 
   private void grow(YearContext context, ModelParameters p, double leaf, double before) {

@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.TreeEvent;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.SurvivalParameters;
 import longbough.model.state.CauseOfDeath;
 import longbough.model.state.TreeState;
@@ -13,18 +14,21 @@ import longbough.model.state.Vitality;
  * Whether the tree lives through the year.
  *
  * <pre>
- * h = h0 + hw kc O / A + [ hr c^2 + hg g ] (1 + s x),   c = min(1, max(0, (ra - r) / (ra - rd)))
- * g = max(0, 1 - w / (p m)),   x = max(drought, defoliation)
+ * h = h0 + hw kc O / A + hd D^n / (D^n + k^n) + hx s' x + hr c^e (1 + s x),   c = max(0, (ra - r) / (ra - rd))
  * </pre>
  *
- * h chance of dying this year; h0 background; r reserve at the season's end over its normal, ra the
- * level above which it adds nothing, rd the deadly one; w ring width over habit m, p the share
- * below which growth adds hazard; x stress of the year, 0 to 1; O open wounds of trunk and limbs
- * over section A of the trunk at breast height, at most 1 (m2/m2), kc class of
+ * h chance of dying this year; h0 background; D decline ({@link Decline}), k where half of the rate
+ * hd is reached; r reserve at the season's end over its normal, ra the level above which it adds
+ * nothing, rd the one at which death is likely, e steepness between them; x drought of the year, 0
+ * to 1, s what it adds: a depleted tree dies of the drought that a full one survives; s' how far
+ * the last rings fall short ({@link Vigour}), hx what a full drought does to a tree without new
+ * wood to carry water; what insects cost is in the reserve already. O open wounds of trunk and
+ * limbs over section A of the trunk at breast height, at most 1 (m2/m2), kc class of
  * compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet
- * beyond a share starves. The random number is the same for every regime of one future, so regimes
- * differ by hazard alone. Source: deadly reserve Barker Plotkin et al. 2021; death rates by
- * condition and growth before death SCBI 2014-2019.
+ * beyond a share starves, and an evergreen left with hardly a living shoot is dead. The random
+ * number is the same for every regime of one future, so regimes differ by hazard alone. Source:
+ * deadly reserve Barker Plotkin et al. 2021; death rates by dieback from annual mortality surveys
+ * 2017-2019 (SCBI).
  */
 public final class Survival implements Process {
 
@@ -35,7 +39,7 @@ public final class Survival implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("barker2021", "scbi2018");
+    return List.of("barker2021", "scbimortality");
   }
 
   @Override
@@ -53,39 +57,39 @@ public final class Survival implements Process {
     }
     double draw = context.random.uniform();
     double drought = Math.min(1, 1 - context.worstWater);
-    double stress = Math.max(drought, vitality.defoliation);
-    double depleted = depletion(p, context.autumnReserveFraction / p.normalReserve());
-    double stunted = stunted(p, state.trunk);
-    double weak = p.reserveHazard() * depleted * depleted + p.growthHazard() * stunted;
+    double depleted = p.depletion(context.autumnReserveFraction / p.normalReserve());
+    double weak =
+        p.reserveHazard() * Fast.pow(depleted, p.reservePower()) * (1 + p.stressFactor() * drought);
+    double ill =
+        ill(p, vitality.decline)
+            + p.droughtHazard()
+                * drought
+                * Vigour.stunted(context.parameters.decline(), state.trunk);
     double wounds =
         p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);
-    double hazard = Math.min(1, p.background() + wounds + weak * (1 + p.stressFactor() * stress));
+    double hazard = Math.min(1, p.background() + wounds + ill + weak);
     boolean starved = vitality.unmetMaintenanceKgC > p.unmetDeadly() * context.maintenanceNeedKgC;
-    if (starved || draw < hazard) {
+    boolean bare = 1 - vitality.shootsLost < p.leastShoots();
+    if (starved || bare || draw < hazard) {
       vitality.alive = false;
       vitality.deathYear = state.year;
       vitality.cause =
-          starved || weak > p.background() + wounds
+          starved || bare || weak > p.background() + wounds + ill
               ? exhausted(drought, vitality.defoliation)
-              : draw < p.background() ? CauseOfDeath.BACKGROUND : CauseOfDeath.DIEBACK;
+              : draw < p.background()
+                  ? CauseOfDeath.BACKGROUND
+                  : ill > wounds ? CauseOfDeath.DECLINE : CauseOfDeath.DIEBACK;
       if (context.events.on()) {
         context.events.add(new TreeEvent.Died(state.year, vitality.cause));
       }
     }
     vitality.unmetMaintenanceKgC = 0;
+    vitality.shootsLost = 0;
   }
 
-  private static double depletion(SurvivalParameters p, double reserve) {
-    return Math.min(
-        1, Math.max(0, (p.safeReserve() - reserve) / (p.safeReserve() - p.deadlyReserve())));
-  }
-
-  private static double stunted(SurvivalParameters p, Trunk trunk) {
-    if (trunk.rings < 2 || trunk.ringMemoryM <= 0) {
-      return 0;
-    }
-    double ring = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 2];
-    return Math.max(0, 1 - ring / (p.poorGrowth() * trunk.ringMemoryM));
+  private static double ill(SurvivalParameters p, double decline) {
+    double rise = Fast.pow(decline / p.declineHalf(), p.declinePower());
+    return p.declineHazard() * rise / (1 + rise);
   }
 
   /** Open wounds over the trunk's section at breast height, at most 1. */

@@ -1,17 +1,20 @@
 package longbough.model.process;
 
+import longbough.model.parameter.DeclineParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
 
 /**
- * How far the reserve carries growth in length, buds and sprouts.
+ * How far the reserve carries growth in length, buds and sprouts, and how poor growth has been.
  *
  * <pre>
- * v = min(1, (R / C) / (y r*))
+ * v = min(1, (R / C) / (y r*)),   s = max(0, 1 - i / (i0 h))
  * </pre>
  *
  * R reserve and C its ceiling (kg C), r* the defended set point, y the share of it below which
- * shoots are held back (1). Source: assumption; shoots come before rings, so y is well below 1.
+ * shoots are held back (1); s how far the mean i of the last rings falls short of the share i0 of
+ * their habit h. Source: assumption; shoots come before rings, so y is well below 1.
  */
 final class Vigour {
 
@@ -20,5 +23,15 @@ final class Vigour {
   static double of(TreeState state, ModelParameters p) {
     return Math.min(
         1, state.pools.reserveFraction() / (p.reserve().setPoint() * p.reserve().vigourShare()));
+  }
+
+  /** How far the mean of the last rings falls short of the habit. */
+  static double stunted(DeclineParameters p, Trunk trunk) {
+    int years = (int) Math.round(p.poorYears());
+    if (trunk.rings <= years || trunk.ringMemoryM <= 0) {
+      return 0;
+    }
+    double grown = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 1 - years];
+    return Math.max(0, 1 - grown / years / (p.poorGrowth() * trunk.ringMemoryM));
   }
 }

@@ -49,6 +49,9 @@ public final class YearContext {
   /** Maintenance asked for this year, kg C. */
   public double maintenanceNeedKgC;
 
+  /** Leaf area that a stripped tree will put out again this summer, m2. */
+  public double refoliationM2;
+
   /** Leaf area, sprout leaf area and sprout count in late summer, m2 and number. */
   public double summerLeafAreaM2;
 

@@ -7,6 +7,7 @@ public enum CauseOfDeath {
   DROUGHT("drought"),
   INSECTS("insects"),
   DIEBACK("decay and dieback from wounds"),
+  DECLINE("decline over years"),
   BACKGROUND("other causes"),
   STEM_FAILURE("stem failure"),
   UPROOTED("uprooted");

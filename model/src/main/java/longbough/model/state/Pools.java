@@ -26,6 +26,12 @@ public final class Pools {
   /** Carbon set aside this year for wood growth, spent at the year's end. */
   public double growthBudgetKgC;
 
+  /** Sugar earned for wood and not yet grown, kept for later rings beside the reserve, kg C. */
+  public double woodStoreKgC;
+
+  /** What the cambium is set to spend on wood in a year, from its last rings, kg C. */
+  public double woodHabitKgC;
+
   /** Share of the canopy in each age class of leaves, index 0 the youngest; sums to 1. */
   public final double[] leafAgeShare = new double[MAX_LEAF_AGES];
 
@@ -54,7 +60,8 @@ public final class Pools {
         + coarseRootKgC
         + fineRootKgC
         + reserveKgC
-        + growthBudgetKgC;
+        + growthBudgetKgC
+        + woodStoreKgC;
   }
 
   public void copyFrom(Pools other) {
@@ -66,6 +73,8 @@ public final class Pools {
     reserveCeilingKgC = other.reserveCeilingKgC;
     reserveFloorKgC = other.reserveFloorKgC;
     growthBudgetKgC = other.growthBudgetKgC;
+    woodStoreKgC = other.woodStoreKgC;
+    woodHabitKgC = other.woodHabitKgC;
     System.arraycopy(other.leafAgeShare, 0, leafAgeShare, 0, MAX_LEAF_AGES);
     recentDose = other.recentDose;
     leaflessShare = other.leaflessShare;

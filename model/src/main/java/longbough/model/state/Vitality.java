@@ -33,6 +33,18 @@ public final class Vitality {
   /** This year's share of foliage eaten. */
   public double defoliation;
 
+  /** This year's share of its leaves that it put out a second time. */
+  public double refoliation;
+
+  /** This year's share of an evergreen's shoots that died bare. */
+  public double shootsLost;
+
+  /** Lasting damage: share of the crown that roots and sapwood can no longer carry, 0 to 1. */
+  public double decline;
+
+  /** Strength of what goes on making the tree ill (root rot, canker, borers, soil), 0 to 1. */
+  public double ailment;
+
   public void copyFrom(Vitality other) {
     alive = other.alive;
     cause = other.cause;
@@ -48,5 +60,9 @@ public final class Vitality {
     worstWallRatio = other.worstWallRatio;
     unmetMaintenanceKgC = other.unmetMaintenanceKgC;
     defoliation = other.defoliation;
+    refoliation = other.refoliation;
+    shootsLost = other.shootsLost;
+    decline = other.decline;
+    ailment = other.ailment;
   }
 }

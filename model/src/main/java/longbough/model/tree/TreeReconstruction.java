@@ -6,6 +6,7 @@ import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.process.Heartwood;
 import longbough.model.process.LeafRoom;
+import longbough.model.process.RadialGrowth;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.process.RootRenewal;
 import longbough.model.state.CrownFrame;
@@ -25,6 +26,7 @@ import longbough.model.state.Trunk;
  * limbs      A_i = k A(base) L_i / L
  * roots      coarse = r (trunk + limbs), fine in balance with leaves
  * reserve    a share of its ceiling that goes with the condition
+ * decline and ailment: the share of shoots that the condition says are missing
  * </pre>
  *
  * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb.
@@ -118,6 +120,8 @@ public final class TreeReconstruction {
         Math.min(
             1,
             p.allocation().conditionLeast() + p.allocation().conditionSlope() * tree.condition());
+    state.vitality.decline = 1 - fullness;
+    state.vitality.ailment = 1 - fullness;
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       if (limbs.alive(zone / Limbs.ZONES)) {
@@ -144,6 +148,7 @@ public final class TreeReconstruction {
         Math.min(
             1, p.reserve().startLeast() + p.reserve().startSlope() * state.vitality.startCondition);
     state.pools.reserveKgC = good * state.pools.reserveCeilingKgC;
+    RadialGrowth.startStore(state, p);
   }
 
   private static void buds(TreeState state, ModelParameters p) {

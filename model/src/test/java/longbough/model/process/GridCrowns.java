@@ -110,6 +110,7 @@ final class GridCrowns {
         p.wound(),
         p.decay(),
         p.strength(),
+        p.decline(),
         p.survival(),
         p.weather(),
         p.root(),

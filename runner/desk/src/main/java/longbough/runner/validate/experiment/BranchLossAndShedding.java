@@ -30,7 +30,7 @@ public final class BranchLossAndShedding implements Experiment {
   };
   private static final double STREET_DBH_M = 0.4;
   private static final int STREET_YEARS = 20;
-  private static final int MEMBERS = 30;
+  private static final int MEMBERS = 150;
   private static final int SHADED_YEARS = 60;
 
   /** About a third: between a fifth and a half. */
@@ -97,7 +97,7 @@ public final class BranchLossAndShedding implements Experiment {
     }
     return new Judged(
             check,
-            "Lime, Norway maple, plane and silver maple of 40 cm, sound, maritime, 30 futures of 20"
+            "Lime, Norway maple, plane and silver maple of 40 cm, sound, maritime, 150 futures of 20"
                 + " years each, of street exposure; the season by the chance that a gust breaks any limb;"
                 + " the share of the load that bends a limb was set in sight of this source.")
         .number(

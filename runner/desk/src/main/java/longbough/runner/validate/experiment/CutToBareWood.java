@@ -7,6 +7,7 @@ import java.util.Map;
 import longbough.model.pruning.Operation.Reduce;
 import longbough.model.state.Sprouts;
 import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.Played;
 
 /**
  * P11a, P11b: conifers and a yew cut back to leafless wood. Simplified: every limb is headed to a
@@ -54,13 +55,14 @@ public final class CutToBareWood implements Experiment {
 
   private static String setUp() {
     return ", maritime, 20 futures; all limbs headed to a tenth of their length in winter of year 1;"
-        + " shoots at its end where the tree lives.";
+        + " shoots at its end where the tree lives, none"
+        + " where all have died.";
   }
 
   private static double shoots(String species) {
     Lab lab = Lab.of(species, 0.20, Lab.MARITIME, 1, 20);
-    return lab.play(Lab.once(1, new Reduce(0.2, 0.9, false)), 1)
-        .meanState(1, state -> standing(state.sprouts));
+    Played cut = lab.play(Lab.once(1, new Reduce(0.2, 0.9, false)), 1);
+    return cut.survival(1) > 0 ? cut.meanState(1, state -> standing(state.sprouts)) : 0;
   }
 
   private static double standing(Sprouts sprouts) {

@@ -19,6 +19,7 @@ public final class DeclineBeforeDeath implements Experiment {
   private static final List<String> CONIFERS = List.of("pinus-sylvestris", "picea-abies");
   private static final int YEARS = 40;
   private static final int FUTURES = 60;
+  private static final double CLOSED_IN = 0.5;
   private static final int WINDOW = 5;
   private static final double DECLINED = 0.85;
 
@@ -48,8 +49,8 @@ public final class DeclineBeforeDeath implements Experiment {
             "0.70 to 1.00; longer in conifers",
             checks.get("F45").holds(share),
             longConifer > longBroadleaf,
-            "Red oak, beech, Scots pine and Norway spruce of 40 cm, continental climate, walled in and in"
-                + " poor condition (0.4), 60 futures of 40 years, deaths other than by wind; declined"
+            "Red oak, beech, Scots pine and Norway spruce of 40 cm, continental climate, half closed in, in"
+                + " good condition at first, 60 futures of 40 years, deaths other than by wind; declined"
                 + " where the last five rings before death are below 0.85 of those of the living.",
             checks.get("F45").readings(share)));
   }
@@ -63,7 +64,7 @@ public final class DeclineBeforeDeath implements Experiment {
     Tally(List<String> species) {
       for (String one : species) {
         Played played =
-            Lab.of(one, 0.4, Lab.CONTINENTAL, YEARS, FUTURES).crowded(0).inCondition(0.4).alone();
+            Lab.of(one, 0.4, Lab.CONTINENTAL, YEARS, FUTURES).crowded(CLOSED_IN).alone();
         double[] living = new double[YEARS + 1];
         for (int year = 1; year <= YEARS; year++) {
           int at = year;

@@ -52,7 +52,7 @@ public final class RepeatedDefoliation implements Experiment {
     while (bin <= BINS && (trees[bin] < FEW || dead[bin] >= 0.5 * trees[bin])) {
       bin++;
     }
-    double level = bin * BIN;
+    double level = (double) bin / BINS;
     int full = 0;
     int fullDead = 0;
     for (int i = (int) (0.5 / BIN); i <= BINS; i++) {

@@ -13,8 +13,8 @@ import longbough.runner.validate.lab.Played;
 /**
  * F17 and F18: rings before a slow death against those of living trees, and how far one ring
  * foretells the next. The published trees stood in a forest; ours are closed in at the sides and,
- * for F17, often eaten, so that some die of exhaustion. Only deaths of drought, insects, hunger or
- * dieback after forty rings count as slow.
+ * for F17, often eaten, so that some die of exhaustion. Only deaths of drought, insects, hunger,
+ * decline or dieback after forty rings count as slow.
  */
 public final class Rings implements Experiment {
   private static final int YEARS = 70;
@@ -80,6 +80,7 @@ public final class Rings implements Experiment {
     return cause == CauseOfDeath.STARVED
         || cause == CauseOfDeath.DROUGHT
         || cause == CauseOfDeath.INSECTS
+        || cause == CauseOfDeath.DECLINE
         || cause == CauseOfDeath.DIEBACK;
   }
 

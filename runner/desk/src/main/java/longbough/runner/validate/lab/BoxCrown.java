@@ -77,6 +77,7 @@ public final class BoxCrown {
         p.wound(),
         p.decay(),
         p.strength(),
+        p.decline(),
         p.survival(),
         p.weather(),
         p.root(),
