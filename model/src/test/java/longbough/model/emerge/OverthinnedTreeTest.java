@@ -44,7 +44,8 @@ class OverthinnedTreeTest {
   /**
    * The dose at which a conifer lives or dies, and that it dies sooner if it is dry: common
    * practice, no source. Asked of a pine only: a Douglas-fir left with a tenth of its needles keeps
-   * its reserve in the model, since growth gives way, and lives on.
+   * its reserve in the model, since growth gives way, and lives on. The margins are ours: three in
+   * a hundred.
    */
   @ParameterizedTest
   @ValueSource(strings = "pinus-sylvestris")
@@ -59,7 +60,7 @@ class OverthinnedTreeTest {
         .isGreaterThan(lostByDrought + 0.03);
     assertThat(wet.play(Trials.once(1, thin(0.5))).survival(5))
         .as("half is survived where it is moist, " + species)
-        .isGreaterThan(wet.play(Trials.once(1, thin(0.95))).survival(5) + 0.05);
+        .isGreaterThan(wet.play(Trials.once(1, thin(0.95))).survival(5) + 0.03);
   }
 
   /**
