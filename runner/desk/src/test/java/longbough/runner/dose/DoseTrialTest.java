@@ -43,13 +43,18 @@ class DoseTrialTest {
         .isLessThan(table.cell(DryCase.NONE, 0).alive());
   }
 
-  /** Only the wind, which a thinned crown catches less of, may let more trees live. */
+  /**
+   * Only the wind, which a thinned crown catches less of, may let more trees live that were thinned
+   * more in the same years. Between dry and moist years more turns about: smaller crowns and other
+   * storms leave other wounds.
+   */
   @ParameterizedTest
   @ValueSource(strings = {"park-pine", "park-lime"})
   void nothingButTheWindLetsMoreLiveThatWereThinnedMore(String scenario)
       throws InterruptedException {
     assertThat(Turnabout.of(table(scenario, FUTURES, 2)))
         .filteredOn(turnabout -> !turnabout.ofYears())
+        .filteredOn(turnabout -> turnabout.milder().dry() == turnabout.harder().dry())
         .allSatisfy(turnabout -> assertThat(turnabout.byWind()).as(turnabout.sentence()).isTrue());
   }
 
