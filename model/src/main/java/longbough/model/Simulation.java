@@ -7,6 +7,7 @@ import longbough.model.parameter.FutureParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.process.YearContext;
 import longbough.model.pruning.Regime;
+import longbough.model.random.Fate;
 import longbough.model.random.RandomStream;
 import longbough.model.state.TreeState;
 import longbough.model.tree.TreeReconstruction;
@@ -23,7 +24,7 @@ public final class Simulation {
   private final TreeState state = new TreeState();
   private final PruningCrew crew;
   private final YearlyCycle cycle;
-  private int parametersOf = -1;
+  private Fate parametersOf;
   private ModelParameters parameters;
 
   public Simulation(SimulationInput input) {
@@ -55,10 +56,21 @@ public final class Simulation {
    * @param detail what is kept besides the yearly rows
    */
   public History run(Regime regime, int member, Detail detail) {
+    return run(regime, Fate.of(member), detail);
+  }
+
+  /**
+   * One history of a future that may be put together from several.
+   *
+   * @param regime how the tree is treated
+   * @param fate where its chance comes from; an equal one gives the same history
+   * @param detail what is kept besides the yearly rows
+   */
+  public History run(Regime regime, Fate fate, Detail detail) {
     History history = new History(input.years());
     EventLog events = new EventLog(detail.events());
     YearContext context = new YearContext(state, new CarbonLedger(), events, new RandomStream());
-    context.parameters = parametersOf(member);
+    context.parameters = parametersOf(fate);
     crew.begin(regime, history);
     double woodCarbon = context.parameters.carbon().woodCarbon();
     state.copyFrom(start);
@@ -69,7 +81,7 @@ public final class Simulation {
     ReserveWatch watch = new ReserveWatch();
     for (int year = 1; year <= input.years() && state.vitality.alive; year++) {
       state.year = year;
-      cycle.run(context, input.seed(), member);
+      cycle.run(context, input.seed(), fate.year(year));
       watch.look(context);
       Recorder.year(history, context, woodCarbon);
       snapshot(history, detail);
@@ -84,12 +96,12 @@ public final class Simulation {
     return history;
   }
 
-  private ModelParameters parametersOf(int member) {
-    if (member != parametersOf) {
+  private ModelParameters parametersOf(Fate fate) {
+    if (!fate.equals(parametersOf)) {
       parameters =
           ModelParameters.of(
-              input.species(), FutureParameters.draw(input.parameters(), input.seed(), member));
-      parametersOf = member;
+              input.species(), FutureParameters.draw(input.parameters(), input.seed(), fate));
+      parametersOf = fate;
     }
     return parameters;
   }

@@ -2,6 +2,7 @@ package longbough.model.parameter;
 
 import java.util.ArrayList;
 import java.util.List;
+import longbough.model.random.Fate;
 import longbough.model.random.RandomStream;
 import longbough.shared.source.ParameterTable;
 import longbough.shared.source.Sourced;
@@ -18,11 +19,16 @@ public final class FutureParameters {
   private FutureParameters() {}
 
   public static ParameterTable draw(ParameterTable table, long seed, int member) {
+    return draw(table, seed, Fate.of(member));
+  }
+
+  /** The same where each row may take its draw from a future of its own. */
+  public static ParameterTable draw(ParameterTable table, long seed, Fate fate) {
     RandomStream random = new RandomStream();
     List<Sourced> rows = new ArrayList<>(table.rows().size());
     for (Sourced row : table.rows()) {
       if (row.sampled()) {
-        random.start(seed, member, WHOLE_FUTURE, row.name());
+        random.start(seed, fate.parameter(row.name()), WHOLE_FUTURE, row.name());
         rows.add(row.withValue(triangular(row, random.uniform())));
       } else {
         rows.add(row);
