@@ -10,6 +10,8 @@ import longbough.shared.source.ParameterTable;
  * @param hungryYearsTolerant the same of a fully shade-tolerant species, years
  * @param crowdedLimbs living limbs above which the weakest is given up each year, count
  * @param leafShareLeast leaf area over what the limb could carry below which a limb is given up, 1
+ * @param returnLeast net return of a limb's leaves over the crown's mean below which it gets no
+ *     wood of the tree's, 1
  * @param shedStubM length of the stub that a fallen dead limb leaves, m
  */
 public record SheddingParameters(
@@ -17,6 +19,7 @@ public record SheddingParameters(
     double hungryYearsTolerant,
     double crowdedLimbs,
     double leafShareLeast,
+    double returnLeast,
     double shedStubM) {
 
   /** Hungry years after which a limb of a species of that shade tolerance (0..1) dies. */
@@ -30,6 +33,7 @@ public record SheddingParameters(
         table.value("shedding.hungry_years_tolerant"),
         table.value("shedding.crowded_limbs"),
         table.value("shedding.leaf_share_least"),
+        table.value("shedding.return_least"),
         table.value("shedding.shed_stub_m"));
   }
 }

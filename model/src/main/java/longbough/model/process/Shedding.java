@@ -17,23 +17,28 @@ import longbough.model.state.Wounds;
  * Limbs that don't pay their way die; dead ones fall after some years.
  *
  * <pre>
- * net_i = sum_z y_z L_z - rs W_i;   dead after n years with net < 0, or with L_i < l h A_i
+ * net_i = sum_z y_z L_z - rs W_i - f y L_i;   dead after n years with net < 0, or with L_i < l h A_i
  * n = n0 + (n1 - n0) s
  * chance of falling = 1 - (1 - 1/T) a year
  * </pre>
  *
  * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs
- * respiration of sapwood; h A leaf area that the limb's base could support (m2); n years of
- * patience, between n0 of a light-demanding and n1 of a fully shade-tolerant species by its shade
- * tolerance s (0..1): such a limb lives on what it has and makes no rings (rings see its hungry
- * years); a headed limb, whose buds are gone, waits n0 years only; T years that the species holds
- * its deadwood. Above a number of limbs the weakest is given up each year: the least leaf over what
- * its base could carry plus its height over the tree's, so low limbs go first. A falling limb
- * leaves a short stub, which holds the wound open. Source: branches at the lower edge of
- * Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49) of them without rings that a lens
- * could show, Can. J. For. Res. 20:1690, 1990; the other numbers are assumptions.
+ * respiration of sapwood; y without index its mean over the crown and f the share of it that a
+ * limb's leaves must return to be given wood: a limb is ranked against the others of its tree, so
+ * that one in the shade of its own crown dies at a light at which one of a suppressed tree lives
+ * on; h A leaf area that the limb's base could support (m2); n years of patience, between n0 of a
+ * light-demanding and n1 of a fully shade-tolerant species by its shade tolerance s (0..1): such a
+ * limb lives on what it has and makes no rings (rings see its hungry years); a headed limb, whose
+ * buds are gone, waits n0 years only; T years that the species holds its deadwood. Above a number
+ * of limbs the weakest is given up each year: the least leaf over what its base could carry plus
+ * its height over the tree's, so low limbs go first. A falling limb leaves a short stub, which
+ * holds the wound open. Source: branches at the lower edge of Douglas-fir crowns lived 24 (4-72)
+ * years, the last 8 (0-49) of them without rings that a lens could show, Can. J. For. Res. 20:1690,
+ * 1990; the ranking Sprugel 2002; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
+  /** What a limb's leaves must return in this year of this tree, kg C m-2. */
+  private double leastReturnKgCM2;
 
   @Override
   public String name() {
@@ -42,7 +47,7 @@ public final class Shedding implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("cjfr1990");
+    return List.of("cjfr1990", "sprugel2002");
   }
 
   @Override
@@ -57,6 +62,7 @@ public final class Shedding implements Process {
     int living = 0;
     int weakest = -1;
     double least = Double.MAX_VALUE;
+    leastReturnKgCM2 = p.shedding().returnLeast() * Math.max(0, meanReturnKgCM2(limbs));
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
         living++;
@@ -82,19 +88,30 @@ public final class Shedding implements Process {
     fall(context);
   }
 
+  /** Net return of a square metre of leaf, mean over the crown, kg C m-2. */
+  private static double meanReturnKgCM2(Limbs limbs) {
+    double sum = 0;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      sum += limbs.leafReturnKgCM2[zone] * limbs.leafAreaM2[zone];
+    }
+    double leaf = limbs.leafAreaM2();
+    return leaf > 0 ? sum / leaf : 0;
+  }
+
   /** A headed limb has lost the buds it could wait with: it is given up as early as any. */
   private static double patienceYears(ModelParameters p, Limbs limbs, int limb) {
     boolean whole = limbs.tip[limb] == TipState.INTACT.code();
     return p.shedding().patienceYears(whole ? p.species().shadeTolerance() : 0);
   }
 
-  private static boolean hungry(YearContext context, int limb) {
+  private boolean hungry(YearContext context, int limb) {
     Limbs limbs = context.state.limbs;
     ModelParameters p = context.parameters;
     double net =
-        -p.carbon().sapwoodRespiration(p.species())
-            * p.reserve().branchLivingShare()
-            * limbs.woodKgC[limb];
+        -leastReturnKgCM2 * limbs.leafAreaM2(limb)
+            - p.carbon().sapwoodRespiration(p.species())
+                * p.reserve().branchLivingShare()
+                * limbs.woodKgC[limb];
     for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
       net += limbs.leafReturnKgCM2[zone] * limbs.leafAreaM2[zone];
     }

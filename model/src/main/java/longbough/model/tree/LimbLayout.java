@@ -41,7 +41,7 @@ final class LimbLayout {
       limbs.azimuthRad[limb] = limb * GOLDEN_ANGLE % (2 * Math.PI);
       limbs.crownShareM[limb] = spacing;
       limbs.birthYear[limb] =
-          -1 - (int) Math.round((tree.heightM() - height) / Math.max(0.1, tree.heightM()) * 40);
+          -1 - (int) Math.round(share(tree, height) * tree.dbhM() / 2 / tree.ringHabitM());
     }
     int[] cardinal = cardinals(state, s, tree);
     double radius = Allometry.crownDiameterM(s, tree.dbhM()) / 2;
@@ -60,6 +60,11 @@ final class LimbLayout {
         reach(state, s, cardinal[sector], tree.spreadM()[sector] / 2);
       }
     }
+  }
+
+  /** Share of the tree's life since it was so tall, if it grew evenly in height. */
+  private static double share(MeasuredTree tree, double heightM) {
+    return (tree.heightM() - heightM) / Math.max(0.1, tree.heightM());
   }
 
   /** Points one limb exactly to each of the four directions; returns their indices. */

@@ -20,9 +20,10 @@ import longbough.runner.validate.lab.Played;
  * P25a: how old a limb of a crowded Douglas-fir grows and how long it lives without rings. The
  * source took 2153 living branches just below the live crown, counted their age from birth (24
  * years, 4 to 72) and the last years without a ring that a lens could show (8 years, 34 %); its
- * "longevity" is the whole life of the branch, and so it is measured here. P25b: limbs broken by
- * wind a year, over four street species of 40 cm; the seasons are told apart by the chance of a
- * gust that breaks any limb of the tree as measured.
+ * "longevity" is the whole life of the branch, and so it is measured here, in a stand: neighbours
+ * all round, as tall as the tree. P25b: limbs broken by wind a year, over four street species of 40
+ * cm; the seasons are told apart by the chance of a gust that breaks any limb of the tree as
+ * measured.
  */
 public final class BranchLossAndShedding implements Experiment {
   private static final String[] STREET = {
@@ -51,7 +52,7 @@ public final class BranchLossAndShedding implements Experiment {
   private static Finding shaded(Check check) {
     Integer[] all = IntStream.rangeClosed(1, SHADED_YEARS).boxed().toArray(Integer[]::new);
     Played played =
-        Lab.of("pseudotsuga-menziesii", 0.1, Lab.MARITIME, SHADED_YEARS, 5).crowded(0.2).alone(all);
+        Lab.of("pseudotsuga-menziesii", 0.1, Lab.MARITIME, SHADED_YEARS, 5).crowded(0).alone(all);
     double age = 0;
     double ringless = 0;
     int dead = 0;
@@ -76,7 +77,7 @@ public final class BranchLossAndShedding implements Experiment {
     double share = ringless / age;
     return new Judged(
             check,
-            "Douglas-fir of 10 cm, closed in, maritime, 5 futures of 60 years: age at which limbs of"
+            "Douglas-fir of 10 cm, closed in all round, maritime, 5 futures of 60 years: age at which limbs of"
                 + " the lower crown die, and the share of their life without a ring.")
         .number(
             mean,

@@ -20,7 +20,9 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 /**
  * P21a to P21e: wind on small pruned trees just after the visit. Tilt of the upper trunk is the
  * slope at half of the tree's height of the trunk as a cantilever under the model's drag, sum of M
- * / r^4 over the stations below; each treatment takes a third of the foliage.
+ * / r^4 over the stations below; each treatment takes a third of the foliage. Thinning is done at
+ * the outer edge of the crown, where the small branches are: so the crews' guidance has it, and so
+ * a companion of P21a describes it (Gilman et al. 2008, AUF 34:13-19, abstract read).
  */
 public final class PrunedCrownsInWind implements Experiment {
   private static final double DOSE = 1.0 / 3;
@@ -96,7 +98,7 @@ public final class PrunedCrownsInWind implements Experiment {
   }
 
   private static Operation thin(double share) {
-    return new Operation.Thin(share, Where.EVENLY, CutKind.REMOVAL);
+    return new Operation.Thin(share, Where.TIPS, CutKind.REMOVAL);
   }
 
   private static Operation reduce(double share) {
