@@ -17,6 +17,10 @@ final class Subcommands {
               "Thins a tree in rising doses, with and without dry years.",
               () -> new DoseCommand(new EnginePlayer())),
           new Subcommand(
+              "limit",
+              "Shows how much live foliage one visit can take, by operation and season.",
+              () -> new LimitCommand(new EnginePlayer())),
+          new Subcommand(
               "assumptions",
               "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),

@@ -31,7 +31,8 @@ public enum DryCase {
     return word;
   }
 
-  DryYears dryYears() {
+  /** The dry years themselves. */
+  public DryYears dryYears() {
     return dryYears;
   }
 

@@ -23,6 +23,8 @@ final class OutputCheck {
           DoseFile.FILE,
           AssumptionFile.FILE,
           AssumptionFile.SHIFTS,
+          LimitFile.FILE,
+          LimitFile.CURVES,
           "survival.csv",
           Manifest.FILE,
           "report.html",
