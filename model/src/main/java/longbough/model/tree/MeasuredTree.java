@@ -14,6 +14,8 @@ import java.util.List;
  * @param oldWounds open or closed wounds known from before
  * @param rootPlateLost share of the root plate lost, 0 to 1
  * @param limbs limb inventory; empty where the limbs are to be reconstructed
+ * @param foliageMissing share of the shoots that an earlier pruning took and that has not come back
+ *     yet, 0 to 1; measured height and spread are those of the tree as it stands
  */
 public record MeasuredTree(
     double dbhM,
@@ -24,7 +26,32 @@ public record MeasuredTree(
     List<KnownCavity> cavities,
     List<OldWound> oldWounds,
     double rootPlateLost,
-    List<MeasuredLimb> limbs) {
+    List<MeasuredLimb> limbs,
+    double foliageMissing) {
+
+  /** A tree that was not pruned of late. */
+  public MeasuredTree(
+      double dbhM,
+      double heightM,
+      double crownBaseM,
+      double[] spreadM,
+      double condition,
+      List<KnownCavity> cavities,
+      List<OldWound> oldWounds,
+      double rootPlateLost,
+      List<MeasuredLimb> limbs) {
+    this(
+        dbhM,
+        heightM,
+        crownBaseM,
+        spreadM,
+        condition,
+        cavities,
+        oldWounds,
+        rootPlateLost,
+        limbs,
+        0);
+  }
 
   /** Ring width that a tree of unknown history is taken to be used to, m a year. */
   private static final double RING_HABIT_M = 0.0045;

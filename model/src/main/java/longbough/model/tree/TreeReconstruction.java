@@ -27,6 +27,7 @@ import longbough.model.state.Trunk;
  * roots      coarse = r (trunk + limbs), fine in balance with leaves
  * reserve    a share of its ceiling that goes with the condition
  * decline and ailment: the share of shoots that the condition says are missing
+ * bud fullness: what the condition leaves, less what an earlier pruning took
  * </pre>
  *
  * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb.
@@ -122,11 +123,13 @@ public final class TreeReconstruction {
             p.allocation().conditionLeast() + p.allocation().conditionSlope() * tree.condition());
     state.vitality.decline = 1 - fullness;
     state.vitality.ailment = 1 - fullness;
+    // What a pruning took is no damage: the buds come back to what decline lets the tree carry.
+    double left = fullness * (1 - tree.foliageMissing());
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       if (limbs.alive(zone / Limbs.ZONES)) {
-        limbs.budFullness[zone] = fullness;
-        limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone] * fullness;
+        limbs.budFullness[zone] = left;
+        limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone] * left;
       }
     }
   }

@@ -31,7 +31,7 @@ public final class ScenarioReader {
   }
 
   /** The scenario in a text; the name is used in messages only. */
-  static Scenario parse(String name, String text) {
+  public static Scenario parse(String name, String text) {
     Mistakes mistakes = new Mistakes(name);
     return bind(YamlSource.parse(text, mistakes), mistakes);
   }

@@ -106,6 +106,9 @@ public final class ScenarioSummary {
         .forEach(
             wound ->
                 parts.add("wound of " + cm(wound.cutDiameterM()) + " at " + m(wound.heightM())));
+    if (tree.foliageMissing() > 0) {
+      parts.add(Plain.percent(tree.foliageMissing()) + " of the shoots missing since a pruning");
+    }
     if (tree.rootPlateLost() > 0) {
       parts.add(Plain.percent(tree.rootPlateLost()) + " of the root plate lost");
     }

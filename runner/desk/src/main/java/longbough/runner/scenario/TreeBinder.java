@@ -2,7 +2,9 @@ package longbough.runner.scenario;
 
 import longbough.runner.scenario.written.WrittenCavity;
 import longbough.runner.scenario.written.WrittenLimb;
+import longbough.runner.scenario.written.WrittenPruning;
 import longbough.runner.scenario.written.WrittenSpread;
+import longbough.runner.scenario.written.WrittenTopping;
 import longbough.runner.scenario.written.WrittenTree;
 import longbough.runner.scenario.written.WrittenWound;
 import longbough.runner.yaml.Fields;
@@ -21,10 +23,23 @@ final class TreeBinder {
         tree.number("crown_base_m"),
         spread(tree),
         tree.level("condition", word -> Presets.word("condition", word)),
+        tree.level("dieback", word -> Presets.word("dieback", word)),
         tree.maps("cavities", "cavity").stream().map(TreeBinder::cavity).toList(),
         tree.maps("old_wounds", "wound").stream().map(TreeBinder::wound).toList(),
+        tree.maps("topped", "topping").stream().map(TreeBinder::topping).toList(),
+        tree.map("last_pruned", "pruned").map(TreeBinder::pruned),
         tree.number("root_plate_lost"),
-        tree.maps("limbs", "limb").stream().map(TreeBinder::limb).toList());
+        tree.maps("limbs", "limb").stream().map(TreeBinder::limb).toList(),
+        tree.text("notes"));
+  }
+
+  private static WrittenTopping topping(Fields topping) {
+    return new WrittenTopping(
+        topping.number("height_m"), topping.number("years_ago"), topping.number("cut_diameter_cm"));
+  }
+
+  private static WrittenPruning pruned(Fields pruned) {
+    return new WrittenPruning(pruned.number("years_ago"), pruned.number("foliage_removed"));
   }
 
   private static WrittenSpread spread(Fields tree) {

@@ -3,6 +3,7 @@ package longbough.runner.scenario;
 import java.util.List;
 import longbough.runner.scenario.written.WrittenCavity;
 import longbough.runner.scenario.written.WrittenLimb;
+import longbough.runner.scenario.written.WrittenTopping;
 import longbough.runner.scenario.written.WrittenTree;
 import longbough.runner.scenario.written.WrittenWound;
 import longbough.runner.yaml.Given;
@@ -36,6 +37,7 @@ final class TreeChecks {
     checks.spread();
     tree.cavities().forEach(checks::cavity);
     tree.oldWounds().forEach(checks::wound);
+    tree.topped().forEach(checks::topping);
     tree.limbs().forEach(checks::limb);
   }
 
@@ -147,6 +149,18 @@ final class TreeChecks {
               + " cm",
           "up to the diameter of the cut",
           "check both");
+    }
+  }
+
+  private void topping(WrittenTopping topping) {
+    below(topping.heightM(), "the topping cut");
+    double most = 100 * trunkM * Presets.check("most_old_wound_over_trunk");
+    if (topping.cutDiameterCm().or(0.0) > most) {
+      wrong(
+          topping.cutDiameterCm(),
+          Plain.number(topping.cutDiameterCm().value()) + " cm on a trunk of " + cm(trunkM),
+          "up to " + Plain.number(most) + " cm",
+          "cut_diameter_cm is that of the largest cut");
     }
   }
 

@@ -2,6 +2,7 @@ package longbough.runner.scenario;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import longbough.model.tree.MeasuredTree;
 import longbough.model.tree.MeasuredTree.KnownCavity;
 import longbough.model.tree.MeasuredTree.MeasuredLimb;
@@ -29,13 +30,17 @@ final class TreeResolver {
   static MeasuredTree resolve(WrittenTree tree, SpeciesTraits species, Notes notes) {
     TreeResolver resolver = new TreeResolver(notes);
     double crownBaseM = resolver.crownBase(tree, species);
-    double[] spreadM = resolver.spread(tree.spread());
-    double condition = notes.level(tree.condition(), "Condition", "condition", "good", "");
+    double[] spreadM = resolver.spread(tree, species);
+    EarlierHarm earlier = new EarlierHarm(tree, species, notes);
+    double condition = earlier.condition();
     if (tree.limbs().isEmpty()) {
       notes.add("No limb inventory: the limbs are reconstructed from the measured crown.");
     }
     if (!tree.rootPlateLost().present()) {
       notes.add("Root plate lost not given: none taken.");
+    }
+    if (tree.notes().present()) {
+      notes.add("Noted on site, not used by the model: " + tree.notes().value());
     }
     double small = Presets.fallback("tree.small_trunk_cm");
     if (tree.trunkDiameterCm().value() < small) {
@@ -52,9 +57,12 @@ final class TreeResolver {
         spreadM,
         condition,
         tree.cavities().stream().map(resolver::cavity).toList(),
-        tree.oldWounds().stream().map(resolver::wound).toList(),
+        Stream.concat(
+                tree.oldWounds().stream().map(resolver::wound), earlier.toppingCuts().stream())
+            .toList(),
         tree.rootPlateLost().or(0.0),
-        tree.limbs().stream().map(resolver::limb).toList());
+        tree.limbs().stream().map(resolver::limb).toList(),
+        earlier.foliageMissing());
   }
 
   private double crownBase(WrittenTree tree, SpeciesTraits species) {
@@ -86,12 +94,23 @@ final class TreeResolver {
     return crownBaseM;
   }
 
-  private double[] spread(WrittenSpread spread) {
+  private double[] spread(WrittenTree tree, SpeciesTraits species) {
+    WrittenSpread spread = tree.spread();
     if (spread.byDirection()) {
       return new double[] {
         2 * spread.northM().value(), 2 * spread.eastM().value(),
         2 * spread.southM().value(), 2 * spread.westM().value()
       };
+    }
+    if (!spread.diameterM().present()) {
+      double typical = TypicalSize.of(species, tree.trunkDiameterCm().value()).crownSpreadM();
+      notes.add(
+          "Crown spread not given: "
+              + Plain.number(typical)
+              + " m taken, that of a middling open-grown "
+              + species.commonName()
+              + " with this trunk.");
+      return new double[] {typical, typical, typical, typical};
     }
     double diameter = spread.diameterM().value();
     notes.add(
@@ -108,7 +127,7 @@ final class TreeResolver {
     }
     return new KnownCavity(
         cavity.heightM().value(),
-        cavity.lengthM().value(),
+        notes.number(cavity.lengthM(), what + "length along the trunk", "cavity.length_m", "m"),
         cavity.soundWallCm().value() / CM_PER_M,
         notes.number(
             cavity.bearingDeg(), what + "bearing", "cavity.bearing_deg", "degrees (north)"),

@@ -1,6 +1,7 @@
 package longbough.runner.scenario.written;
 
 import java.util.List;
+import java.util.Optional;
 import longbough.runner.yaml.Given;
 import longbough.runner.yaml.Level;
 
@@ -12,7 +13,11 @@ public record WrittenTree(
     Given<Double> crownBaseM,
     WrittenSpread spread,
     Given<Level> condition,
+    Given<Level> dieback,
     List<WrittenCavity> cavities,
     List<WrittenWound> oldWounds,
+    List<WrittenTopping> topped,
+    Optional<WrittenPruning> lastPruned,
     Given<Double> rootPlateLost,
-    List<WrittenLimb> limbs) {}
+    List<WrittenLimb> limbs,
+    Given<String> notes) {}
