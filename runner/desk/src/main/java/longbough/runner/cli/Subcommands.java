@@ -25,6 +25,10 @@ final class Subcommands {
               "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),
           new Subcommand(
+              "import",
+              "Turns sheets of trees, limbs, decay and wounds (CSV, XLSX) into scenarios.",
+              ImportCommand::new),
+          new Subcommand(
               "check",
               "Reads scenario files and says what was understood, without running.",
               CheckCommand::new),

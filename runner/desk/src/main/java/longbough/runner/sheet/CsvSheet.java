@@ -1,0 +1,100 @@
+package longbough.runner.sheet;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * A CSV file in UTF-8, with or without byte order mark, its cells separated by comma, semicolon or
+ * tab: whichever the first line holds most of. A first line {@code sep=;} names it too.
+ */
+final class CsvSheet {
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+  private static final String SAYS = "sep=";
+  private static final char[] SEPARATORS = {';', '\t', ','};
+
+  private CsvSheet() {}
+
+  static Sheet read(String place, String name, byte[] bytes) {
+    String text = decode(place, bytes);
+    char separator = separator(text);
+    if (text.startsWith(SAYS)) {
+      text = text.substring(Math.min(text.length(), firstLine(text).length()));
+    }
+    RowGatherer rows = new RowGatherer(place);
+    try (CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .fieldSeparator(separator)
+            .commentStrategy(CommentStrategy.SKIP)
+            .allowExtraFields(true)
+            .allowMissingFields(true)
+            .allowExtraCharsAfterClosingQuote(true)
+            .allowUnclosedQuote(true)
+            .ofCsvRecord(text)) {
+      for (CsvRecord record : reader) {
+        rows.add((int) record.getStartingLineNumber(), record.getFields());
+      }
+    } catch (CsvParseException | IOException e) {
+      throw SheetFaults.fatal(
+          place, 0, "text that cannot be read as CSV", "CSV", "save it again as CSV UTF-8");
+    }
+    return new Sheet(place, name, separator != ',', rows.rows());
+  }
+
+  private static String firstLine(String text) {
+    return text.lines().findFirst().orElse("");
+  }
+
+  private static char separator(String text) {
+    String first = firstLine(text);
+    if (first.startsWith(SAYS) && first.length() == SAYS.length() + 1) {
+      return first.charAt(SAYS.length());
+    }
+    String heading =
+        text.lines()
+            .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .findFirst()
+            .orElse("");
+    char best = ',';
+    long most = 0;
+    for (char candidate : SEPARATORS) {
+      long count = heading.chars().filter(c -> c == candidate).count();
+      if (count > most) {
+        most = count;
+        best = candidate;
+      }
+    }
+    return best;
+  }
+
+  private static String decode(String place, byte[] bytes) {
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    try {
+      String text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(in)
+              .toString();
+      return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      int line = 1;
+      for (int i = 0; i < in.position(); i++) {
+        line += bytes[i] == '\n' ? 1 : 0;
+      }
+      throw SheetFaults.fatal(
+          place,
+          line,
+          "bytes that are not UTF-8 text",
+          "CSV in UTF-8, or XLSX",
+          "save it again, as 'CSV UTF-8' or as a workbook");
+    }
+  }
+}

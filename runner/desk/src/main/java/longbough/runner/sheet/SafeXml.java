@@ -1,0 +1,43 @@
+package longbough.runner.sheet;
+
+import java.io.ByteArrayInputStream;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+/** XML without document types and entities, so that a few lines cannot stand for gigabytes. */
+final class SafeXml {
+  private static final XMLInputFactory FACTORY = factory();
+
+  private SafeXml() {}
+
+  private static XMLInputFactory factory() {
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+    return factory;
+  }
+
+  static XMLStreamReader open(byte[] part) throws XMLStreamException {
+    return FACTORY.createXMLStreamReader(new ByteArrayInputStream(part));
+  }
+
+  /** Goes one step on and says whether an element of that local name starts there. */
+  static boolean starts(XMLStreamReader xml, String name) throws XMLStreamException {
+    return xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals(name);
+  }
+
+  /** An attribute by its local name, whatever its namespace. */
+  static String attribute(XMLStreamReader xml, String name) {
+    for (int i = 0; i < xml.getAttributeCount(); i++) {
+      if (xml.getAttributeLocalName(i).equals(name) && xml.getAttributePrefix(i) != null) {
+        if (!xml.getAttributePrefix(i).isEmpty()) {
+          return xml.getAttributeValue(i);
+        }
+      }
+    }
+    return null;
+  }
+}
