@@ -73,7 +73,8 @@ public final class ChartSet {
         scale,
         OF_FUTURES,
         lines,
-        comparison.years());
+        comparison.years(),
+        ChartWords.ENGLISH);
   }
 
   private LineChart survival() {
@@ -94,7 +95,8 @@ public final class ChartSet {
         new NiceScale(1, 0.25),
         "with a confidence of 95 %",
         lines,
-        comparison.years());
+        comparison.years(),
+        ChartWords.ENGLISH);
   }
 
   private LineChart cost() {
@@ -114,7 +116,8 @@ public final class ChartSet {
         NiceScale.upTo(highest),
         OF_FUTURES,
         lines,
-        comparison.years());
+        comparison.years(),
+        ChartWords.ENGLISH);
   }
 
   private String reading() {

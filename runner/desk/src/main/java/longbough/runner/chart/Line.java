@@ -16,7 +16,7 @@ public record Line(
     String name, RegimeStyle style, double[] middle, Band band, List<Integer> visitYears) {
 
   /** Last year that has a value. */
-  int lastYear() {
+  public int lastYear() {
     int year = middle.length - 1;
     while (year > 0 && Double.isNaN(middle[year])) {
       year--;
@@ -24,7 +24,7 @@ public record Line(
     return year;
   }
 
-  double highest() {
+  public double highest() {
     double highest = 0;
     for (int year = 0; year <= lastYear(); year++) {
       highest = Math.max(highest, band == null ? middle[year] : band.high()[year]);

@@ -14,6 +14,7 @@ import java.util.List;
  * @param bandMeans what the band around a line says, in words
  * @param lines the regimes, the reference first
  * @param years last year of the time axis
+ * @param words the words that every chart needs
  */
 public record LineChart(
     String file,
@@ -24,7 +25,8 @@ public record LineChart(
     NiceScale scale,
     String bandMeans,
     List<Line> lines,
-    int years) {
+    int years,
+    ChartWords words) {
 
   static final int WIDTH = 900;
   static final int HEIGHT = 430;
@@ -37,10 +39,9 @@ public record LineChart(
   static final double EDGE_OPACITY = 0.4;
   private static final double BAND_OPACITY = 0.11;
   private static final double BANDS_OPACITY = 0.27;
-  static final String TIME = "Years from now";
 
   /** A value as it is printed at the axis and at the end of a line. */
-  String text(double value) {
+  public String text(double value) {
     double factor = percent ? 100 : 1;
     return ChartText.value(value * factor, scale.high() * factor) + (percent ? "\u00a0%" : "");
   }
@@ -50,25 +51,12 @@ public record LineChart(
     return Math.min(BAND_OPACITY, BANDS_OPACITY / lines.size());
   }
 
-  String heading() {
+  public String heading() {
     return unit.isEmpty() ? title : title + ", " + unit;
   }
 
   /** What the chart shows in words, for readers who don't see it. */
   public String description() {
-    StringBuilder text = new StringBuilder(title);
-    text.append(unit.isEmpty() ? "" : " (" + unit + ")").append(" over ").append(years);
-    text.append(years == 1 ? " year." : " years.");
-    for (Line line : lines) {
-      int last = line.lastYear();
-      text.append(' ').append(line.name()).append(": from ").append(text(line.middle()[0]));
-      text.append(" to ").append(text(line.middle()[last]));
-      if (line.band() != null) {
-        text.append(" (").append(text(line.band().low()[last])).append(" to ");
-        text.append(text(line.band().high()[last])).append(' ').append(bandMeans).append(')');
-      }
-      text.append(last < years ? " in year " + last + ", after which no tree lives." : ".");
-    }
-    return text.toString();
+    return words.describe(this);
   }
 }

@@ -15,7 +15,7 @@ public record NiceScale(double high, double step) {
   private static final int MOST_WHOLE = 6;
 
   /** The smallest round scale that holds the value with at most seven steps. */
-  static NiceScale upTo(double highest) {
+  public static NiceScale upTo(double highest) {
     if (!(highest > 0)) {
       return new NiceScale(1, 0.5);
     }
@@ -32,7 +32,7 @@ public record NiceScale(double high, double step) {
   }
 
   /** A scale of shares whose end is no higher than 1. */
-  static NiceScale share(double highest) {
+  public static NiceScale share(double highest) {
     NiceScale scale = upTo(highest);
     return scale.high > 1 ? new NiceScale(1, 0.25) : scale;
   }

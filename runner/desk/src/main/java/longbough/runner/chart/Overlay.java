@@ -41,7 +41,7 @@ final class Overlay {
   }
 
   private void axes() {
-    Font font = Fonts.regular(LineChart.TIME, 13);
+    Font font = Fonts.regular(chart.words().time(), 13);
     FontMetrics metrics = canvas.getFontMetrics(font);
     for (double tick : chart.scale().ticks()) {
       String label = chart.text(tick);
@@ -56,8 +56,8 @@ final class Overlay {
       String label = Integer.toString(year);
       text(label, x(year) - metrics.stringWidth(label) / 2.0, y(0) + 19, font, XChartPicture.QUIET);
     }
-    double middle = (x(0) + x(chart.years())) / 2 - metrics.stringWidth(LineChart.TIME) / 2.0;
-    text(LineChart.TIME, middle, y(0) + 38, font, XChartPicture.QUIET);
+    double middle = (x(0) + x(chart.years())) / 2 - metrics.stringWidth(chart.words().time()) / 2.0;
+    text(chart.words().time(), middle, y(0) + 38, font, XChartPicture.QUIET);
   }
 
   private void marks(Line line) {

@@ -60,7 +60,7 @@ public final class SvgChart {
       out.text(x(year), y(0) + 19, "fill=\"#555\" text-anchor=\"middle\"", Integer.toString(year));
     }
     double middle = (x(0) + x(chart.years())) / 2;
-    out.text(middle, y(0) + 38, "fill=\"#555\" text-anchor=\"middle\"", LineChart.TIME);
+    out.text(middle, y(0) + 38, "fill=\"#555\" text-anchor=\"middle\"", chart.words().time());
   }
 
   private void band(Line line) {

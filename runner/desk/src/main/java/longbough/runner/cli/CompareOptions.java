@@ -73,7 +73,12 @@ final class CompareOptions {
   }
 
   Path out(Path scenario) {
-    return out == null ? Path.of("out", OptionCheck.stem(scenario)) : out;
+    return out(scenario, "");
+  }
+
+  /** The folder asked for, or that of the scenario's name with an ending. */
+  Path out(Path scenario, String ending) {
+    return out == null ? Path.of("out", OptionCheck.stem(scenario) + ending) : out;
   }
 
   private List<Regime> chosen(List<Regime> all, List<Problem> problems) {

@@ -13,6 +13,10 @@ final class Subcommands {
               "Plays every regime of a scenario through the same futures and writes a report.",
               () -> new CompareCommand(new EnginePlayer())),
           new Subcommand(
+              "report",
+              "Writes the few pages that a client is handed, for the screen and on paper.",
+              () -> new ReportCommand(new EnginePlayer())),
+          new Subcommand(
               "dose",
               "Thins a tree in rising doses, with and without dry years.",
               () -> new DoseCommand(new EnginePlayer())),

@@ -1,24 +1,13 @@
 package longbough.runner.report;
 
 import java.util.List;
-import longbough.model.history.TreeEvent;
-import longbough.model.history.YearColumn;
-import longbough.runner.compare.Band;
-import longbough.runner.compare.Bands;
+import java.util.stream.Collectors;
 import longbough.runner.compare.RegimeResult;
 import longbough.runner.verdict.Figures;
+import longbough.runner.verdict.InspectionYears;
 
 /** What to look at on the tree and when, taken from what the futures hold. */
 final class InspectionSection implements Section {
-
-  /** Strength loss at which this list sends somebody up; our own mark, no measure of safety. */
-  private static final double STRENGTH_MARK = 0.25;
-
-  /** Reserve share below which this list asks to look at the crown; our own mark. */
-  private static final double RESERVE_MARK = 0.35;
-
-  /** Growing seasons after which sprouts and woundwood at a cut show what they will do. */
-  private static final int SEASONS_AFTER_A_VISIT = 2;
 
   @Override
   public void write(Page page, ReportInput input) {
@@ -46,77 +35,53 @@ final class InspectionSection implements Section {
 
   private static void regime(Page page, ReportInput input, int regime) {
     RegimeResult result = input.comparison().regimes().get(regime);
-    int years = input.comparison().years();
+    InspectionYears when = InspectionYears.of(result, input.comparison().years());
     RegimeKey.heading(page, "h3", result.name(), regime);
     page.open("ul");
-    afterVisits(page, result, years);
-    band(page, result, years);
-    for (TreeEvent event : result.medianFuture().events()) {
-      if (event instanceof TreeEvent.LimbBroken broken && broken.sproutUnion()) {
-        page.element(
-            "li",
-            "Unions of limbs grown from sprouts: one tears out in year "
-                + broken.year()
-                + " of the median future.");
-        break;
-      }
-    }
+    afterVisits(page, when.afterVisits());
+    when.weakFrom().ifPresent(year -> weak(page, year));
+    when.lowFrom().ifPresent(year -> low(page, year));
+    when.sproutUnion()
+        .ifPresent(
+            year ->
+                page.element(
+                    "li",
+                    "Unions of limbs grown from sprouts: one tears out in year "
+                        + year
+                        + " of the median future."));
     page.close();
   }
 
-  private static void afterVisits(Page page, RegimeResult result, int years) {
-    List<String> when =
-        result.medianFuture().visits().stream()
-            .filter(visit -> visit.cuts() > 0)
-            .map(visit -> visit.year() + SEASONS_AFTER_A_VISIT)
-            .filter(year -> year <= years)
-            .distinct()
-            .map(String::valueOf)
-            .toList();
-    if (when.isEmpty()) {
-      page.element("li", "No cut to follow up in the median future.");
-    } else {
-      page.element(
-          "li",
-          "Two growing seasons after each visit (year "
-              + String.join(", ", when)
-              + "): woundwood all round the larger cuts, sprouts below them, stubs left behind.");
-    }
+  private static void afterVisits(Page page, List<Integer> years) {
+    String when = years.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    page.element(
+        "li",
+        when.isEmpty()
+            ? "No cut to follow up in the median future."
+            : "Two growing seasons after each visit (year "
+                + when
+                + "): woundwood all round the larger cuts, sprouts below them, stubs left behind.");
   }
 
-  private static void band(Page page, RegimeResult result, int years) {
-    Band strength = Bands.of(result, YearColumn.STRENGTH_LOSS_FRACTION, years);
-    int weak = first(strength.high(), STRENGTH_MARK, true);
-    if (weak >= 0) {
-      page.element(
-          "li",
-          "From year "
-              + weak
-              + ": sound wood of the trunk where it is weakest (sounding,"
-              + " then measuring), since in one of twenty futures or more it has lost over "
-              + Figures.percent(STRENGTH_MARK)
-              + " of its strength there.");
-    }
-    Band reserve = Bands.of(result, YearColumn.RESERVE_FRACTION, years);
-    int low = first(reserve.low(), RESERVE_MARK, false);
-    if (low >= 0) {
-      page.element(
-          "li",
-          "From year "
-              + low
-              + ": crown density and dieback before any further cut, since in"
-              + " one of twenty futures or more the reserve is under "
-              + Figures.percent(RESERVE_MARK)
-              + " of its ceiling or the tree is dead.");
-    }
+  private static void weak(Page page, int year) {
+    page.element(
+        "li",
+        "From year "
+            + year
+            + ": sound wood of the trunk where it is weakest (sounding,"
+            + " then measuring), since in one of twenty futures or more it has lost over "
+            + Figures.percent(InspectionYears.STRENGTH_MARK)
+            + " of its strength there.");
   }
 
-  private static int first(double[] values, double mark, boolean above) {
-    for (int year = 0; year < values.length; year++) {
-      if (above ? values[year] > mark : values[year] < mark) {
-        return year;
-      }
-    }
-    return -1;
+  private static void low(Page page, int year) {
+    page.element(
+        "li",
+        "From year "
+            + year
+            + ": crown density and dieback before any further cut, since in"
+            + " one of twenty futures or more the reserve is under "
+            + Figures.percent(InspectionYears.RESERVE_MARK)
+            + " of its ceiling or the tree is dead.");
   }
 }

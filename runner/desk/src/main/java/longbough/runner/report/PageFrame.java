@@ -21,15 +21,30 @@ public final class PageFrame {
    * @param style rules of its own after the common ones, or nothing
    */
   public static String of(String title, String style, Consumer<Page> body) {
+    return of("en", title, "", style(PageFrame.class, "report.css") + style, body);
+  }
+
+  /**
+   * A whole page with rules of its own only.
+   *
+   * @param language as in {@code lang}
+   * @param description what the page is about, in a sentence; may be empty
+   */
+  public static String of(
+      String language, String title, String description, String style, Consumer<Page> body) {
     Page page = new Page();
     page.markup("<!DOCTYPE html>\n");
-    page.open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en", "xml:lang", "en");
+    page.open(
+        "html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", language, "xml:lang", language);
     page.open("head");
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.element("title", title);
-    page.open("style").markup(style(PageFrame.class, "report.css") + style).close();
+    if (!description.isEmpty()) {
+      page.empty("meta", "name", "description", "content", description);
+    }
+    page.open("style").markup(style).close();
     page.close();
     page.open("body");
     body.accept(page);

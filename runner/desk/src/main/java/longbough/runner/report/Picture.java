@@ -10,7 +10,7 @@ package longbough.runner.report;
 public record Picture(String title, String svg, String alternative) {
 
   /** The SVG without prologue, ready to stand inside a page. */
-  String element() {
+  public String element() {
     return svg.substring(Math.max(0, svg.indexOf("<svg")));
   }
 }

@@ -3,11 +3,12 @@ package longbough.runner.report;
 import longbough.runner.chart.RegimeStyle;
 
 /** A regime's name with the dot in its colour that the charts use. */
-final class RegimeKey {
+public final class RegimeKey {
 
   private RegimeKey() {}
 
-  static void heading(Page page, String element, String name, int regime, String... attributes) {
+  public static void heading(
+      Page page, String element, String name, int regime, String... attributes) {
     page.open(element, attributes);
     write(page, name, regime);
     page.close();

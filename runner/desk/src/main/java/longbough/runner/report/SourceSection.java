@@ -1,11 +1,8 @@
 package longbough.runner.report;
 
-import java.util.TreeSet;
-import longbough.model.ModelSources;
+import java.util.List;
 import longbough.model.SimulationInput;
-import longbough.shared.source.Bibliography;
 import longbough.shared.source.Citation;
-import longbough.shared.source.Sourced;
 
 /** Where the numbers come from. */
 final class SourceSection implements Section {
@@ -15,15 +12,10 @@ final class SourceSection implements Section {
     page.open("section", "aria-labelledby", "sources");
     page.element("h2", "Sources", "id", "sources");
     climate(page, input.comparison().input());
-    TreeSet<String> keys = new TreeSet<>(ModelSources.keys(input.comparison().input()));
-    for (Sourced row : input.comparison().input().parameters().rows()) {
-      if (!row.citation().isEmpty()) {
-        keys.add(row.citation());
-      }
-    }
-    if (!keys.isEmpty()) {
+    List<Citation> citations = CitedSources.of(input.comparison().input());
+    if (!citations.isEmpty()) {
       page.open("ul", "class", "sources");
-      keys.forEach(key -> citation(page, key));
+      citations.forEach(citation -> citation(page, citation));
       page.close();
     }
     page.close();
@@ -38,13 +30,7 @@ final class SourceSection implements Section {
     }
   }
 
-  private static void citation(Page page, String key) {
-    Bibliography all = Bibliography.load();
-    if (!all.has(key)) {
-      page.element("li", key);
-      return;
-    }
-    Citation citation = all.citation(key);
+  private static void citation(Page page, Citation citation) {
     page.open("li").text(citation.text());
     if (!citation.note().isBlank()) {
       page.text(" \u2013 ").element("em", citation.note());

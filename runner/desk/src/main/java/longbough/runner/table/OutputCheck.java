@@ -28,6 +28,9 @@ final class OutputCheck {
           "survival.csv",
           Manifest.FILE,
           "report.html",
+          "client-report.html",
+          "client-report.pdf",
+          "tables.xlsx",
           "charts",
           "drawings");
 

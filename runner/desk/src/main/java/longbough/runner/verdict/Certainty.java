@@ -6,7 +6,7 @@ import longbough.runner.compare.PairedDifference;
  * How sure a difference is, by the share of futures in which it holds. The words are our own; the
  * numbers always stand beside them.
  */
-enum Certainty {
+public enum Certainty {
   SURE(0.95, "almost surely"),
   LIKELY(0.8, "probably"),
   LEANING(0.65, "perhaps"),
@@ -24,7 +24,8 @@ enum Certainty {
     return word;
   }
 
-  static Certainty of(PairedDifference difference) {
+  /** How sure it is that the regime does better. */
+  public static Certainty of(PairedDifference difference) {
     for (Certainty level : values()) {
       if (difference.shareBetter() >= level.leastShare) {
         return level;

@@ -40,6 +40,11 @@ public final class Chain {
 
   /** The years that tell most, at most so many, in their order; death is always among them. */
   public static List<Link> telling(List<TreeEvent> events, int most) {
+    return of(tellingEvents(events, most));
+  }
+
+  /** The events of the years that tell most, in their order. */
+  public static List<TreeEvent> tellingEvents(List<TreeEvent> events, int most) {
     Map<Integer, Integer> weights = new TreeMap<>();
     List<TreeEvent> kept = new ArrayList<>();
     List<TreeEvent> ordered = new ArrayList<>(events);
@@ -58,7 +63,7 @@ public final class Chain {
             .limit(most)
             .map(Map.Entry::getKey)
             .collect(Collectors.toSet());
-    return of(kept.stream().filter(event -> years.contains(event.year())).toList());
+    return kept.stream().filter(event -> years.contains(event.year())).toList();
   }
 
   private static List<String> phrases(List<TreeEvent> events) {

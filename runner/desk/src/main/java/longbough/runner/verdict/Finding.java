@@ -33,6 +33,14 @@ public record Finding(Metric metric, List<Integer> ranked, List<PairedDifference
     return new Finding(metric, List.copyOf(ranked), List.copyOf(against));
   }
 
+  /** Differences too small to matter, however surely they hold. */
+  public static boolean hardly(Metric metric, PairedDifference difference) {
+    return difference.pairs() > 0
+        && Math.abs(difference.mean()) < metric.worthMentioning()
+        && Math.max(Math.abs(difference.low()), Math.abs(difference.high()))
+            < 2 * metric.worthMentioning();
+  }
+
   /** Whether there are two regimes to tell apart by this figure. */
   boolean comparable() {
     return ranked.size() > 1;

@@ -54,7 +54,7 @@ public final class Verdict {
       return;
     }
     int last = finding.against().size() - 1;
-    if (finding.against().stream().allMatch(gap -> hardly(metric, gap))) {
+    if (finding.against().stream().allMatch(gap -> Finding.hardly(metric, gap))) {
       sentences.add(
           metric.label()
               + ": hardly any difference between the regimes (mean "
@@ -81,7 +81,7 @@ public final class Verdict {
     if (difference.pairs() == 0) {
       return "it never met " + other + " in a future that both survived";
     }
-    if (hardly(finding.metric(), difference)) {
+    if (Finding.hardly(finding.metric(), difference)) {
       return "hardly different from " + other;
     }
     Certainty certainty = Certainty.of(difference);
@@ -97,14 +97,6 @@ public final class Verdict {
         + " ("
         + gap(finding.metric(), difference)
         + ")";
-  }
-
-  /** Differences too small to matter, however surely they hold. */
-  private static boolean hardly(Metric metric, PairedDifference difference) {
-    return difference.pairs() > 0
-        && Math.abs(difference.mean()) < metric.worthMentioning()
-        && Math.max(Math.abs(difference.low()), Math.abs(difference.high()))
-            < 2 * metric.worthMentioning();
   }
 
   private String count(PairedDifference difference) {

@@ -153,6 +153,21 @@ public final class Fields {
     return Given.of(whole && !items.isEmpty() ? result : null, pathOf(key), place(key));
   }
 
+  /** As many texts as the table allows at this key, each as that key in another section. */
+  public List<String> texts(String key, String each) {
+    List<String> result = new ArrayList<>();
+    List<Node> items = items(key);
+    KeyRow one = KeyTable.row(table.section(each), key);
+    for (int i = 0; i < items.size(); i++) {
+      Optional<String> text = Scalars.text(items.get(i), one.range());
+      if (text.isEmpty()) {
+        wrong(items.get(i), pathOf(key) + "[" + (i + 1) + "]", one);
+      }
+      text.ifPresent(result::add);
+    }
+    return List.copyOf(result);
+  }
+
   /** The block at a key, if there is one. */
   public Optional<Fields> map(String key, String section) {
     row(key);

@@ -11,7 +11,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** Reads a text file that was not written by us: within limits, and only if it is text. */
-final class SafeText {
+public final class SafeText {
 
   /** A written scenario takes a few kilobytes; an inventory of every limb some tens of them. */
   static final int MOST_BYTES = 1_000_000;
@@ -22,12 +22,13 @@ final class SafeText {
 
   private SafeText() {}
 
-  static String read(Path file, Mistakes mistakes) {
+  /** The text of a file, or the exception that says why there is none. */
+  public static String read(Path file, Mistakes mistakes) {
     return decode(bytes(file, mistakes), mistakes);
   }
 
   /** Refuses lines that no person writes; scanners may take quadratic time over them. */
-  static void checkLines(String text, Mistakes mistakes) {
+  public static void checkLines(String text, Mistakes mistakes) {
     int number = 1;
     int start = 0;
     for (int i = 0; i <= text.length(); i++) {
@@ -49,14 +50,13 @@ final class SafeText {
     try {
       if (!Files.exists(file)) {
         throw mistakes.fatal(
-            Place.NONE, "no such file", "a scenario file", "check the name and the folder");
+            Place.NONE, "no such file", "a file that is there", "check the name and the folder");
       }
       if (Files.isDirectory(file)) {
         throw mistakes.fatal(Place.NONE, "a folder", "a file", "name one file in it");
       }
       if (!Files.isRegularFile(file)) {
-        throw mistakes.fatal(
-            Place.NONE, "a device or pipe", "a file", "save the scenario to a file first");
+        throw mistakes.fatal(Place.NONE, "a device or pipe", "a file", "save it to a file first");
       }
       long size = Files.size(file);
       if (size > MOST_BYTES) {

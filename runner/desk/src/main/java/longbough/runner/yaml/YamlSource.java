@@ -41,7 +41,7 @@ public record YamlSource(String text, Node root) {
                       mistakes.fatal(
                           Place.NONE,
                           "an empty file",
-                          "a scenario",
+                          "keys with their values",
                           "start from one of the examples"));
       return new YamlSource(text, root);
     } catch (MarkedYamlEngineException e) {

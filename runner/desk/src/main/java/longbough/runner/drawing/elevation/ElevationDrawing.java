@@ -5,16 +5,13 @@ import java.util.List;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.TreeState;
 import longbough.runner.drawing.look.Label;
-import longbough.runner.drawing.look.Palette;
 import longbough.runner.drawing.look.ScaleBar;
 import longbough.runner.drawing.look.SpeciesLook;
 import longbough.runner.drawing.look.StateWords;
 import longbough.runner.drawing.look.Words;
 import longbough.runner.drawing.look.YearState;
-import longbough.runner.drawing.scene.Outline;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.Shape;
-import longbough.runner.drawing.scene.Style;
 import longbough.runner.type.Lines;
 
 /** The trees of one regime side by side, at one scale, over a common ground line. */
@@ -77,7 +74,7 @@ public final class ElevationDrawing {
     shapes.add(Label.title(14, 34, title));
     String view = look.name() + ", seen from the south, all at one scale";
     shapes.add(Label.quiet(14, 60, view, Shape.Anchor.START));
-    heightLines();
+    Ground.paint(LEFT, RIGHT, groundY, scale, heightM, shapes);
     double barM = ScaleBar.roundLength(160 / scale);
     String bar = Words.brief(barM).replace(".0", "") + " m";
     shapes.addAll(ScaleBar.draw(RIGHT - scale * barM - 6, 58, scale * barM, bar));
@@ -95,24 +92,6 @@ public final class ElevationDrawing {
         new ElevationLegend(years, marks, clusterM2, shown).paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);
-  }
-
-  private void heightLines() {
-    double step = heightM > 12 ? 5 : heightM > 5 ? 2 : 1;
-    Outline lines = new Outline();
-    for (double height = step; height <= heightM; height += step) {
-      double y = groundY - scale * height;
-      lines.move(LEFT - 8, y).line(RIGHT, y);
-      String words = Words.whole(height) + " m";
-      shapes.add(Label.quiet(LEFT - 14, y + 6, words, Shape.Anchor.END));
-    }
-    shapes.add(0, new Shape.Path(lines, Style.line(Palette.GUIDE, 0.8)));
-    Outline soil = new Outline().move(14, groundY).line(RIGHT, groundY);
-    soil.line(RIGHT, groundY + 9).line(14, groundY + 9).close();
-    shapes.add(new Shape.Path(soil, Style.fill(Palette.SOIL)));
-    Outline ground = new Outline().move(14, groundY).line(RIGHT, groundY);
-    shapes.add(new Shape.Path(ground, Style.line(Palette.GROUND, 1.6)));
-    shapes.addAll(Person.draw(LEFT + 5, groundY, scale));
   }
 
   private void below(YearState year, double x) {
