@@ -214,13 +214,13 @@ class SimulationProperties {
           station);
       holds(share(s.wallRatio[station]), when + " wall ratio " + s.wallRatio[station], station);
       for (int i = station * Sections.SECTORS; i < (station + 1) * Sections.SECTORS; i++) {
+        double inner = s.holes.innermostM(i);
+        double outer = s.holes.outermostM(i);
         holds(
-            s.decayInnerM[i] >= 0 && s.decayInnerM[i] <= s.decayOuterM[i],
-            when + " decay span " + s.decayInnerM[i] + " to " + s.decayOuterM[i],
-            station);
-        holds(s.decayOuterM[i] <= radius + ROUNDING, when + " decay outside the trunk", station);
+            inner >= 0 && inner <= outer, when + " decay span " + inner + " to " + outer, station);
+        holds(outer <= radius + ROUNDING, when + " decay outside the trunk", station);
         holds(
-            s.open[i] || s.decayOuterM[i] <= bound(state) + ROUNDING,
+            s.holes.open[i] || outer <= bound(state) + ROUNDING,
             when + " decay past its bound",
             station);
       }

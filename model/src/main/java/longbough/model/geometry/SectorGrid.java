@@ -53,10 +53,13 @@ public final class SectorGrid {
     return widthRad;
   }
 
-  /** Cosine of the angle between the centres of sectors a and b. */
-  public double cosBetween(int a, int b) {
-    int turn = a - b;
-    return cos[turn < 0 ? turn + sectors : turn];
+  /** Cosine of the angle of the middle of a sector. */
+  public double cosOf(int k) {
+    return cos[k];
+  }
+
+  public double sinOf(int k) {
+    return sin[k];
   }
 
   /** Sector whose centre lies nearest to an angle of 0 to 2π (rad, any whole turns). */

@@ -1,9 +1,7 @@
 package longbough.model.process;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import longbough.model.geometry.SectorGrid;
 import longbough.model.state.Sections;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
@@ -21,14 +19,12 @@ import longbough.model.state.Wounds;
  * that core, a wedge as wide as the branch at the surface and pointed at the pith, is decayed as
  * well, as deep as the column reaches along the grain, since the branch's grain runs inwards.
  * Nothing lies outside the barrier radius: the radius at wounding, carried up the trunk by taper
- * and never widened below the wound. Lengths m, angles rad. Columns of one sector are joined to one
- * span, wood between them included. A column held in the core of a removed branch is no trunk decay
- * and is left out. Shape after Shigo (1983); the spindle is our assumption.
+ * and never widened below the wound. Lengths m, angles rad. Where columns of several wounds meet
+ * they are one; wood between them that none has reached is sound. A column held in the core of a
+ * removed branch is no trunk decay and is left out. Shape after Shigo (1983); the spindle is our
+ * assumption.
  */
 public final class TrunkSections implements Process {
-  private static final SectorGrid GRID = SectorGrid.STANDARD;
-  private static final int SECTORS = Sections.SECTORS;
-  private static final double WIDTH = GRID.widthRad();
   private static final int YOUNG_YEARS = 8;
   private static final int TURNS = 3;
   private static final double WHOLE_DEPTH = 1 - 1e-9;
@@ -83,8 +79,7 @@ public final class TrunkSections implements Process {
     Sections sections = state.sections;
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
       if (sections.decayed[s]) {
-        int from = s * SECTORS;
-        Arrays.fill(sections.open, from, from + SECTORS, false);
+        sections.holes.close(s * Sections.SECTORS, Sections.SECTORS);
         if (s >= state.trunk.stations) {
           sections.clear(s);
         }
@@ -126,23 +121,22 @@ public final class TrunkSections implements Process {
     if (!(depth > 0)) {
       return;
     }
-    sections.decayed[s] = true;
     boolean whole =
         beta >= ALL_ROUND && wounds.columnDepthM[w] >= WHOLE_DEPTH * wounds.parentRadiusM[w];
     if (wounds.acrossStem[w] || whole) {
-      centredDisc(sections, s * SECTORS, depth);
+      ColumnShapes.centredDisc(sections, s, depth);
     }
     if (wounds.acrossStem[w]) {
       return;
     }
-    wedge(
-        sections, s * SECTORS, wounds.azimuthRad[w], bound, depth, Math.min(Math.PI, beta * taper));
+    double azimuth = wounds.azimuthRad[w];
+    ColumnShapes.halfEllipse(sections, s, azimuth, bound, depth, Math.min(Math.PI, beta * taper));
     double sapwood = bound * (1 - Math.sqrt(Math.max(0, 1 - context.state.trunk.sapwoodShare)));
     branchCore(context.state, w, s, bound);
     double heart = Math.max(bound - sapwood, Math.min(bound, beta * bound / Math.PI));
     if (depth > sapwood && heart > 0) {
-      int k = GRID.nearest(wounds.azimuthRad[w]);
-      eccentricDisc(sections, s * SECTORS, k, heart, (depth - sapwood) / (bound - sapwood));
+      double fill = (depth - sapwood) / (bound - sapwood);
+      ColumnShapes.eccentricDisc(sections, s, azimuth, heart, fill);
     }
   }
 
@@ -156,17 +150,7 @@ public final class TrunkSections implements Process {
     }
     double depth = Math.min(bound, wounds.columnDownM[w]);
     double beta = Math.min(Math.PI / 2, branch / wounds.parentRadiusM[w]);
-    int centre = GRID.nearest(wounds.azimuthRad[w]);
-    double off = wounds.azimuthRad[w] - Math.floor(wounds.azimuthRad[w] / WIDTH + 0.5) * WIDTH;
-    int span = Math.min(SECTORS / 2, (int) (beta / WIDTH) + 1);
-    for (int j = -span; j <= span; j++) {
-      double delta = j * WIDTH - off;
-      double covered = Math.min(beta, delta + WIDTH / 2) - Math.max(-beta, delta - WIDTH / 2);
-      if (covered > 0) {
-        int k = s * SECTORS + (centre + j + SECTORS) % SECTORS;
-        join(state.sections, k, Math.max(0, bound - depth * covered / WIDTH), bound);
-      }
-    }
+    ColumnShapes.wedge(state.sections, s, wounds.azimuthRad[w], bound, depth, beta);
   }
 
   // Beside an open face no wood stands outside the barrier zone.
@@ -182,83 +166,8 @@ public final class TrunkSections implements Process {
         double radius = state.trunk.radiusM[s];
         double halfAngle = Math.min(Math.PI, wounds.openWidthM[w] / 2 / radius);
         double bound = Math.min(radius, wounds.parentRadiusM[w]);
-        open(state.sections, s * SECTORS, wounds.azimuthRad[w], bound, halfAngle);
+        ColumnShapes.open(state.sections, s, wounds.azimuthRad[w], bound, halfAngle);
       }
-    }
-  }
-
-  private static void centredDisc(Sections sections, int from, double radius) {
-    for (int k = 0; k < SECTORS; k++) {
-      join(sections, from + k, 0, radius);
-    }
-  }
-
-  // A sector only part covered takes that part of the depth, so that the area is right.
-  private static void wedge(
-      Sections sections, int from, double azimuth, double bound, double depth, double beta) {
-    int centre = GRID.nearest(azimuth);
-    double off = azimuth - Math.floor(azimuth / WIDTH + 0.5) * WIDTH;
-    int span = Math.min(SECTORS / 2, (int) (beta / WIDTH) + 1);
-    for (int j = -span; j <= span; j++) {
-      double delta = j * WIDTH - off;
-      double low = Math.max(-beta, delta - WIDTH / 2);
-      double high = Math.min(beta, delta + WIDTH / 2);
-      if (high > low) {
-        double middle = (low + high) / 2 / beta;
-        double profile = Math.sqrt(Math.max(0, 1 - middle * middle));
-        double local = depth * profile * (high - low) / WIDTH;
-        int k = (centre + j + SECTORS) % SECTORS;
-        join(sections, from + k, Math.max(0, bound - local), bound);
-      }
-    }
-  }
-
-  // Disc of radius a = f B whose far side from the wound recedes as f grows to 1 and it fills B.
-  private static void eccentricDisc(
-      Sections sections, int from, int bearing, double bound, double fill) {
-    double a = fill * bound;
-    double centre = bound - a;
-    for (int j = 0; j <= SECTORS / 2; j++) {
-      double cos = GRID.cosBetween(j, 0);
-      double root = a * a - centre * centre * (1 - cos * cos);
-      if (root < 0) {
-        return;
-      }
-      double half = Math.sqrt(root);
-      double outer = Math.min(bound, centre * cos + half);
-      if (outer <= 0) {
-        return;
-      }
-      double inner = Math.max(0, centre * cos - half);
-      join(sections, from + (bearing + j) % SECTORS, inner, outer);
-      join(sections, from + (bearing + SECTORS - j) % SECTORS, inner, outer);
-    }
-  }
-
-  // Sectors that are mostly open have no wood outside the barrier zone, or outside their decay.
-  private static void open(Sections sections, int from, double azimuth, double bound, double half) {
-    int centre = GRID.nearest(azimuth);
-    double off = azimuth - Math.floor(azimuth / WIDTH + 0.5) * WIDTH;
-    int span = Math.min(SECTORS / 2, (int) (half / WIDTH) + 1);
-    for (int j = -span; j <= span; j++) {
-      if (Math.abs(j * WIDTH - off) <= half) {
-        int i = from + (centre + j + SECTORS) % SECTORS;
-        sections.open[i] = true;
-        if (sections.decayOuterM[i] <= sections.decayInnerM[i]) {
-          sections.decayInnerM[i] = bound;
-          sections.decayOuterM[i] = bound;
-        }
-      }
-    }
-  }
-
-  private static void join(Sections sections, int i, double inner, double outer) {
-    if (sections.decayOuterM[i] > sections.decayInnerM[i]) {
-      sections.decayInnerM[i] = Math.min(sections.decayInnerM[i], inner);
-      sections.decayOuterM[i] = Math.max(sections.decayOuterM[i], outer);
-    } else {
-      sections.decayInnerM[i] = inner;
-      sections.decayOuterM[i] = outer;
     }
   }
 }

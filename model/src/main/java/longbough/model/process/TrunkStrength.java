@@ -7,6 +7,7 @@ import longbough.model.geometry.SectionModulus;
 import longbough.model.geometry.SectorGrid;
 import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.Sections;
+import longbough.model.state.SectorHoles;
 import longbough.model.state.Trunk;
 
 /**
@@ -55,9 +56,10 @@ public final class TrunkStrength implements Process {
 
   // Flattening lowers what bending alone would leave, and only in a closed shell.
   private static void flatten(Sections sections, int s, StrengthParameters p) {
+    SectorHoles holes = sections.holes;
     int from = s * Sections.SECTORS;
     for (int i = from; i < from + Sections.SECTORS; i++) {
-      if (sections.open[i] || sections.decayInnerM[i] > 0 || !(sections.decayOuterM[i] > 0)) {
+      if (holes.open[i] || holes.spans[i] == 0 || holes.innermostM(i) > 0) {
         return;
       }
     }
@@ -70,12 +72,18 @@ public final class TrunkStrength implements Process {
     sections.strengthLoss[s] = Math.max(sections.strengthLoss[s], 1 - moment);
   }
 
+  // What an opening takes grows with the trunk; a hole that has not changed keeps its moments.
   private static void measure(Sections sections, int s, double radiusM) {
     int from = s * Sections.SECTORS;
-    double[] inner = sections.decayInnerM;
-    double[] outer = sections.decayOuterM;
-    sections.areaFraction[s] = SECTION.areaFraction(inner, outer, from, radiusM);
-    sections.strengthLoss[s] = SECTION.loss(inner, outer, sections.open, from, radiusM);
-    sections.wallRatio[s] = SECTION.wallRatio(inner, outer, sections.open, from, radiusM);
+    int at = s * Sections.MOMENTS;
+    boolean open = SECTION.open(sections.holes, from);
+    if (sections.changed[s] || open) {
+      SECTION.missing(sections.holes, from, radiusM, sections.holeMoments, at);
+      sections.changed[s] = open;
+    }
+    sections.areaFraction[s] = SECTION.areaFraction(sections.holeMoments, at, radiusM);
+    sections.strengthLoss[s] =
+        SECTION.loss(sections.holes, from, open, sections.holeMoments, at, radiusM);
+    sections.wallRatio[s] = SECTION.wallRatio(sections.holes, from, radiusM);
   }
 }

@@ -1,22 +1,27 @@
 package longbough.model.state;
 
-import java.util.Arrays;
-
 /**
- * Decay in the trunk's cross-sections on a polar grid: for each station and sector the decayed span
- * from inner to outer radius, m (both 0 where sound). Derived each year from the wounds.
+ * Decay in the trunk's cross-sections on a polar grid: for each station and sector the decayed
+ * spans, each column where it lies. Derived each year from the wounds.
  */
 public final class Sections {
-  public static final int SECTORS = 24;
+  /** Sectors of one section; the first is centred on north. */
+  public static final int SECTORS = 72;
 
-  public final double[] decayInnerM = new double[Trunk.MAX_STATIONS * SECTORS];
-  public final double[] decayOuterM = new double[Trunk.MAX_STATIONS * SECTORS];
+  /** Moments that {@link #holeMoments} has for each station. */
+  public static final int MOMENTS = 7;
 
-  /** Whether a sector lies open to the air: no wood stands outside its decay. */
-  public final boolean[] open = new boolean[Trunk.MAX_STATIONS * SECTORS];
+  /** Spans and openings, SECTORS for each station. */
+  public final SectorHoles holes = new SectorHoles(Trunk.MAX_STATIONS * SECTORS);
 
   /** Whether a station has any decay. */
   public final boolean[] decayed = new boolean[Trunk.MAX_STATIONS];
+
+  /** Whether the decay of a station has changed since its moments were taken. */
+  public final boolean[] changed = new boolean[Trunk.MAX_STATIONS];
+
+  /** Area (m2), first (m3) and second moments (m4) of the wood that each station misses. */
+  public final double[] holeMoments = new double[Trunk.MAX_STATIONS * MOMENTS];
 
   /** Share of the section that is decayed, by station. */
   public final double[] areaFraction = new double[Trunk.MAX_STATIONS];
@@ -29,18 +34,27 @@ public final class Sections {
 
   /** Makes a station sound. */
   public void clear(int station) {
-    int from = station * SECTORS;
-    Arrays.fill(decayInnerM, from, from + SECTORS, 0);
-    Arrays.fill(decayOuterM, from, from + SECTORS, 0);
-    Arrays.fill(open, from, from + SECTORS, false);
+    holes.clear(station * SECTORS, SECTORS);
     decayed[station] = false;
+    changed[station] = true;
+  }
+
+  /** Decay between two radii of one sector of a station, m. */
+  public void decay(int station, int sector, double innerM, double outerM) {
+    decayed[station] = true;
+    changed[station] |= holes.add(station * SECTORS + sector, innerM, outerM);
   }
 
   public void copyFrom(Sections other) {
-    System.arraycopy(other.decayInnerM, 0, decayInnerM, 0, decayInnerM.length);
-    System.arraycopy(other.decayOuterM, 0, decayOuterM, 0, decayOuterM.length);
-    System.arraycopy(other.open, 0, open, 0, open.length);
+    for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
+      // A station sound in both has nothing to copy.
+      if (decayed[s] || other.decayed[s]) {
+        holes.copyFrom(other.holes, s * SECTORS, SECTORS);
+      }
+    }
     System.arraycopy(other.decayed, 0, decayed, 0, decayed.length);
+    System.arraycopy(other.changed, 0, changed, 0, changed.length);
+    System.arraycopy(other.holeMoments, 0, holeMoments, 0, holeMoments.length);
     System.arraycopy(other.areaFraction, 0, areaFraction, 0, areaFraction.length);
     System.arraycopy(other.strengthLoss, 0, strengthLoss, 0, strengthLoss.length);
     System.arraycopy(other.wallRatio, 0, wallRatio, 0, wallRatio.length);

@@ -65,7 +65,7 @@ class BarrierZoneProperties {
       widest = Math.max(widest, bound[w]);
     }
     for (int i = 0; i < state.trunk.stations * Sections.SECTORS; i++) {
-      assertThat(state.sections.decayOuterM[i]).isLessThanOrEqualTo(widest + 1e-12);
+      assertThat(state.sections.holes.outermostM(i)).isLessThanOrEqualTo(widest + 1e-12);
     }
   }
 

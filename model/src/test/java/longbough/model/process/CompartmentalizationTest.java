@@ -280,7 +280,7 @@ class CompartmentalizationTest {
     int k = longbough.model.geometry.SectorGrid.STANDARD.nearest(large.state.wounds.azimuthRad[w]);
     assertThat(large.state.wounds.columnDownM[w]).isGreaterThan(radius);
     int station = 4;
-    assertThat(large.state.sections.decayInnerM[station * Sections.SECTORS + k]).isZero();
+    assertThat(large.state.sections.holes.innermostM(station * Sections.SECTORS + k)).isZero();
     double grown = radius / large.state.trunk.radiusM[station];
     double core = 0.16 / radius / (2 * Math.PI) * grown * grown;
     assertThat(large.state.sections.areaFraction[station]).isGreaterThan(0.8 * core);
@@ -296,16 +296,21 @@ class CompartmentalizationTest {
   void thinShellLosesMoreThanBendingAloneWouldTake() {
     YearContext context = TestTrunks.of(TestTrunks.STRONG);
     Sections sections = context.state.sections;
-    int from = 4 * Sections.SECTORS;
     double radius = context.state.trunk.radiusM[4];
-    java.util.Arrays.fill(sections.decayOuterM, from, from + Sections.SECTORS, 0.95 * radius);
-    sections.decayed[4] = true;
+    disc(sections, 4, 0.95 * radius);
     new TrunkStrength().run(context);
     double bendingAlone = Math.pow(0.95, 4);
     assertThat(sections.strengthLoss[4]).isGreaterThan(bendingAlone + 0.01);
-    java.util.Arrays.fill(sections.decayOuterM, from, from + Sections.SECTORS, 0.8 * radius);
+    sections.clear(4);
+    disc(sections, 4, 0.8 * radius);
     new TrunkStrength().run(context);
     assertThat(sections.strengthLoss[4]).isEqualTo(Math.pow(0.8, 4), within(1e-9));
+  }
+
+  private static void disc(Sections sections, int station, double radius) {
+    for (int k = 0; k < Sections.SECTORS; k++) {
+      sections.decay(station, k, 0, radius);
+    }
   }
 
   @Test

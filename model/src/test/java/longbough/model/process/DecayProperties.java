@@ -68,8 +68,8 @@ class DecayProperties {
             widest = Math.max(widest, wounds.parentRadiusM[w]);
           }
           for (int i = 0; i < state.trunk.stations * Sections.SECTORS; i++) {
-            double inner = state.sections.decayInnerM[i];
-            double outer = state.sections.decayOuterM[i];
+            double inner = state.sections.holes.innermostM(i);
+            double outer = state.sections.holes.outermostM(i);
             assertThat(inner).isBetween(0.0, outer);
             assertThat(outer)
                 .isLessThanOrEqualTo(
@@ -152,9 +152,9 @@ class DecayProperties {
   private static TreeState drawnAnew(TreeState state, String species) {
     YearContext fresh = TestTrunks.of(species);
     fresh.state.copyFrom(state);
-    java.util.Arrays.fill(fresh.state.sections.decayInnerM, 0);
-    java.util.Arrays.fill(fresh.state.sections.decayOuterM, 0);
-    java.util.Arrays.fill(fresh.state.sections.decayed, false);
+    for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
+      fresh.state.sections.clear(s);
+    }
     fresh.state.year = 1;
     new TrunkSections().run(fresh);
     new TrunkStrength().run(fresh);

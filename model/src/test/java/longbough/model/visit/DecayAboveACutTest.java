@@ -8,6 +8,7 @@ import longbough.model.process.YearContext;
 import longbough.model.pruning.Operation;
 import longbough.model.state.Sections;
 import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
 import org.junit.jupiter.api.Test;
 
@@ -21,9 +22,10 @@ class DecayAboveACutTest {
   void decayLeavesWithTheWoodThatHeldIt() {
     TreeState state = TestTrees.plain();
     Sections sections = state.sections;
-    Arrays.fill(sections.decayed, true);
-    Arrays.fill(sections.decayOuterM, 0.02);
-    Arrays.fill(sections.open, true);
+    for (int i = 0; i < Trunk.MAX_STATIONS * Sections.SECTORS; i++) {
+      sections.decay(i / Sections.SECTORS, i % Sections.SECTORS, 0, 0.02);
+      sections.holes.open(i, 0.02);
+    }
     int stations = state.trunk.stations;
     TestTrees.perform(state, TestTrees.COLLAR, new Operation.Top(6, Double.NaN));
     assertThat(state.trunk.stations).isEqualTo(13);
@@ -31,8 +33,8 @@ class DecayAboveACutTest {
       boolean stands = s < state.trunk.stations;
       int sector = s * Sections.SECTORS + 5;
       assertThat(sections.decayed[s]).as("station " + s).isEqualTo(stands);
-      assertThat(sections.open[sector]).isEqualTo(stands);
-      assertThat(sections.decayOuterM[sector]).isEqualTo(stands ? 0.02 : 0);
+      assertThat(sections.holes.open[sector]).isEqualTo(stands);
+      assertThat(sections.holes.outermostM(sector)).isEqualTo(stands ? 0.02 : 0);
     }
   }
 
@@ -50,12 +52,12 @@ class DecayAboveACutTest {
     Sections sections = state.sections;
     new TrunkSections().run(context);
     int top = state.trunk.stations - 1;
-    double[] below = sections.decayOuterM.clone();
-    assertThat(below[top * Sections.SECTORS]).isPositive();
+    double[] below = sections.holes.outerM.clone();
+    assertThat(sections.holes.outermostM(top * Sections.SECTORS)).isPositive();
     Arrays.fill(state.trunk.radiusM, top + 1, top + 4, 0.008);
     state.trunk.stations = top + 4;
     new TrunkSections().run(context);
-    assertThat(sections.decayOuterM).containsExactly(below);
+    assertThat(sections.holes.outerM).containsExactly(below);
     assertThat(sections.decayed[top + 1]).isFalse();
   }
 

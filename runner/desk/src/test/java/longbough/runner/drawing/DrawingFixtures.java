@@ -315,16 +315,12 @@ public final class DrawingFixtures {
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
       double turn = 2 * Math.PI * sector / Sections.SECTORS - wounds.azimuthRad[wound];
       if (Math.abs(Math.IEEEremainder(turn, 2 * Math.PI)) < halfAngle + 0.2) {
-        int at = station * Sections.SECTORS + sector;
-        double inner = Math.max(0, bound - depth);
-        boolean had = state.sections.decayOuterM[at] > 0;
-        double before = state.sections.decayInnerM[at];
-        state.sections.decayInnerM[at] = had ? Math.min(before, inner) : inner;
-        state.sections.decayOuterM[at] = Math.max(bound, state.sections.decayOuterM[at]);
-        state.sections.decayed[station] = true;
+        state.sections.decay(station, sector, Math.max(0, bound - depth), bound);
         boolean near = Math.abs(away) <= wounds.openHeightM[wound] / 2 + 0.1;
         boolean faces = Math.abs(Math.IEEEremainder(turn, 2 * Math.PI)) < 0.3;
-        state.sections.open[at] |= near && faces && wounds.open(wound);
+        if (near && faces && wounds.open(wound)) {
+          state.sections.holes.open(station * Sections.SECTORS + sector, bound);
+        }
       }
     }
   }
@@ -335,10 +331,10 @@ public final class DrawingFixtures {
     double wall = radius;
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
       int at = station * Sections.SECTORS + sector;
-      double outer = state.sections.decayOuterM[at];
-      double inner = state.sections.decayInnerM[at];
+      double inner = state.sections.holes.innermostM(at);
+      double outer = state.sections.holes.outermostM(at);
       area += (outer * outer - inner * inner) / Sections.SECTORS;
-      wall = outer > 0 ? Math.min(wall, inner + radius - outer) : wall;
+      wall = Math.min(wall, state.sections.holes.soundM(at, radius));
     }
     state.sections.areaFraction[station] = radius > 0 ? area / (radius * radius) : 0;
     state.sections.wallRatio[station] = radius > 0 ? wall / radius : 1;

@@ -3,6 +3,7 @@ package longbough.runner.drawing.section;
 import java.util.ArrayList;
 import java.util.List;
 import longbough.model.state.Sections;
+import longbough.model.state.SectorHoles;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Wounds;
@@ -45,10 +46,10 @@ final class CrossSectionPainter {
       shown[SectionLegend.HEARTWOOD] = true;
     }
     rings(onto, shown);
-    List<Outline> decay = DecayOutline.of(state.sections, station, x, y, scale);
-    for (Outline outline : decay) {
+    Outline decay = DecayOutline.of(state.sections, station, x, y, scale);
+    if (!decay.isEmpty()) {
       Style style = Style.fill(Palette.DECAY).edged(Palette.DECAY_EDGE, 0.8);
-      onto.add(new Shape.Path(outline, style));
+      onto.add(new Shape.Path(decay, style));
       shown[SectionLegend.DECAY] = true;
     }
     barriers(onto, shown);
@@ -82,8 +83,8 @@ final class CrossSectionPainter {
     List<Shape> faces = new ArrayList<>();
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
       int at = station * Sections.SECTORS + sector;
-      if (state.sections.open[at]) {
-        double face = scale * state.sections.decayOuterM[at];
+      if (state.sections.holes.open[at]) {
+        double face = scale * state.sections.holes.openFromM[at];
         open.gap(sector, face, scale * radiusM, onto);
         open.face(sector, face, faces);
         shown[SectionLegend.OPEN] = true;
@@ -132,22 +133,26 @@ final class CrossSectionPainter {
 
   /** The bearing along which least sound wood is left between pith and surface. */
   private void thinnestWall(List<Shape> onto, boolean[] shown) {
+    SectorHoles holes = state.sections.holes;
+    int from = station * Sections.SECTORS;
     int thinnest = 0;
     double least = Double.MAX_VALUE;
     for (int sector = 0; sector < Sections.SECTORS; sector++) {
-      int at = station * Sections.SECTORS + sector;
-      double outside = state.sections.open[at] ? 0 : radiusM - state.sections.decayOuterM[at];
-      double wood = state.sections.decayInnerM[at] + outside;
-      if (state.sections.decayOuterM[at] > 0 && wood < least) {
+      double wood = holes.soundM(from + sector, radiusM);
+      if (holes.any(from + sector) && wood < least) {
         least = wood;
         thinnest = sector;
       }
     }
-    int at = station * Sections.SECTORS + thinnest;
-    span(onto, shown, thinnest, 0, state.sections.decayInnerM[at]);
-    if (!state.sections.open[at]) {
-      span(onto, shown, thinnest, state.sections.decayOuterM[at], radiusM);
+    int at = from + thinnest;
+    double end = holes.open[at] ? Math.min(radiusM, holes.openFromM[at]) : radiusM;
+    double start = 0;
+    int first = at * SectorHoles.SPANS;
+    for (int span = first; span < first + holes.spans[at]; span++) {
+      span(onto, shown, thinnest, start, Math.min(end, holes.innerM[span]));
+      start = holes.outerM[span];
     }
+    span(onto, shown, thinnest, start, end);
   }
 
   private void span(List<Shape> onto, boolean[] shown, int sector, double fromM, double toM) {

@@ -1,33 +1,38 @@
 package longbough.runner.drawing.section;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.awt.geom.Area;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import longbough.model.state.Sections;
+import longbough.model.state.SectorHoles;
 import longbough.runner.drawing.scene.Outline;
 
-/** Decay of one station as outlines: one for each run of neighbouring decayed sectors. */
+/**
+ * Decay of one station as the outline of all its columns together. Spans of neighbouring sectors
+ * that overlap are joined by straight sides; where a column ends between two sectors it runs out to
+ * a point half a sector on.
+ */
 final class DecayOutline {
   private static final int SECTORS = Sections.SECTORS;
+  private static final int SPANS = SectorHoles.SPANS;
   private static final double HALF = Math.PI / SECTORS;
 
-  private final double[] inner = new double[SECTORS];
-  private final double[] outer = new double[SECTORS];
+  private final SectorHoles holes;
+  private final int from;
   private final double x;
   private final double y;
+  private final double scale;
 
   private DecayOutline(Sections sections, int station, double x, double y, double scale) {
+    this.holes = sections.holes;
+    this.from = station * SECTORS;
     this.x = x;
     this.y = y;
-    for (int sector = 0; sector < SECTORS; sector++) {
-      int at = station * SECTORS + sector;
-      outer[sector] = scale * Math.max(0, sections.decayOuterM[at]);
-      inner[sector] =
-          scale * Math.max(0, Math.min(sections.decayInnerM[at], sections.decayOuterM[at]));
-    }
+    this.scale = scale;
   }
 
-  static List<Outline> of(Sections sections, int station, double x, double y, double scale) {
-    return new DecayOutline(sections, station, x, y, scale).runs();
+  static Outline of(Sections sections, int station, double x, double y, double scale) {
+    return new DecayOutline(sections, station, x, y, scale).union();
   }
 
   /** Bearing of the middle of a sector, rad, 0 north, clockwise. */
@@ -35,110 +40,97 @@ final class DecayOutline {
     return 2 * Math.PI * sector / SECTORS;
   }
 
-  private List<Outline> runs() {
-    List<Outline> runs = new ArrayList<>();
-    int sound = firstSound();
-    if (sound < 0) {
-      runs.add(allRound());
-      return runs;
-    }
-    int sector = sound + 1;
-    while (sector <= sound + SECTORS) {
-      int from = sector;
-      while (sector < sound + SECTORS && decayed(sector)) {
-        sector++;
-      }
-      if (sector > from) {
-        runs.add(wedge(from, sector - 1));
-      }
-      sector++;
-    }
-    return runs;
-  }
-
-  private int firstSound() {
+  private Outline union() {
+    Area decay = new Area();
     for (int sector = 0; sector < SECTORS; sector++) {
-      if (!decayed(sector)) {
-        return sector;
+      int base = (from + sector) * SPANS;
+      for (int span = base; span < base + holes.spans[from + sector]; span++) {
+        if (!joined(decay, sector, span, 1)) {
+          taper(decay, sector, span, 1);
+        }
+        if (!meets(sector, span, SECTORS - 1)) {
+          taper(decay, sector, span, -1);
+        }
       }
     }
-    return -1;
+    return traced(decay);
   }
 
-  private boolean decayed(int sector) {
-    int at = sector % SECTORS;
-    return outer[at] > inner[at];
-  }
-
-  /** A run of sectors: from a point along the outer edge to a point, back along the inner one. */
-  private Outline wedge(int from, int to) {
-    int n = to - from + 1;
-    double[] bearings = new double[2 * n + 2];
-    double[] radii = new double[2 * n + 2];
-    bearings[0] = bearingRad(from) - HALF;
-    radii[0] = middle(from);
-    bearings[n + 1] = bearingRad(to) + HALF;
-    radii[n + 1] = middle(to);
-    for (int i = 0; i < n; i++) {
-      bearings[1 + i] = bearingRad(from + i);
-      radii[1 + i] = outer[(from + i) % SECTORS];
-      bearings[n + 2 + i] = bearingRad(to - i);
-      radii[n + 2 + i] = inner[(to - i) % SECTORS];
+  /** Adds what lies between a span and those it meets in the next sector. */
+  private boolean joined(Area decay, int sector, int span, int turn) {
+    int next = (sector + turn) % SECTORS;
+    boolean any = false;
+    for (int other = first(next); other < end(next); other++) {
+      if (overlap(span, other)) {
+        any = true;
+        double here = bearingRad(sector);
+        double there = bearingRad(sector + 1);
+        Path2D.Double side = new Path2D.Double();
+        side.moveTo(px(here, holes.innerM[span]), py(here, holes.innerM[span]));
+        side.lineTo(px(here, holes.outerM[span]), py(here, holes.outerM[span]));
+        side.lineTo(px(there, holes.outerM[other]), py(there, holes.outerM[other]));
+        side.lineTo(px(there, holes.innerM[other]), py(there, holes.innerM[other]));
+        side.closePath();
+        decay.add(new Area(side));
+      }
     }
-    Outline outline = new Outline().move(px(bearings[0], radii[0]), py(bearings[0], radii[0]));
-    smooth(outline, bearings, radii, 1, n + 1);
-    smooth(outline, bearings, radii, n + 2, 2 * n + 2);
-    return outline.close();
+    return any;
   }
 
-  /** Through the middles of the sides, to end at the last point; wraps to the first. */
-  private void smooth(Outline outline, double[] bearings, double[] radii, int from, int to) {
-    int end = to % bearings.length;
-    for (int i = from; i < to; i++) {
-      int next = (i + 1) % bearings.length;
-      double x1 = px(bearings[i], radii[i]);
-      double y1 = py(bearings[i], radii[i]);
-      double x2 = px(bearings[next], radii[next]);
-      double y2 = py(bearings[next], radii[next]);
-      boolean last = next == end;
-      outline.quad(x1, y1, last ? x2 : (x1 + x2) / 2, last ? y2 : (y1 + y2) / 2);
+  private boolean meets(int sector, int span, int turn) {
+    int next = (sector + turn) % SECTORS;
+    for (int other = first(next); other < end(next); other++) {
+      if (overlap(span, other)) {
+        return true;
+      }
     }
+    return false;
   }
 
-  private double middle(int sector) {
-    return (inner[sector % SECTORS] + outer[sector % SECTORS]) / 2;
+  private void taper(Area decay, int sector, int span, int side) {
+    double bearing = bearingRad(sector);
+    double middle = (holes.innerM[span] + holes.outerM[span]) / 2;
+    Path2D.Double tip = new Path2D.Double();
+    tip.moveTo(px(bearing, holes.innerM[span]), py(bearing, holes.innerM[span]));
+    tip.lineTo(px(bearing, holes.outerM[span]), py(bearing, holes.outerM[span]));
+    tip.lineTo(px(bearing + side * HALF, middle), py(bearing + side * HALF, middle));
+    tip.closePath();
+    decay.add(new Area(tip));
   }
 
-  private Outline allRound() {
+  private boolean overlap(int span, int other) {
+    return holes.innerM[span] <= holes.outerM[other] && holes.innerM[other] <= holes.outerM[span];
+  }
+
+  private int first(int sector) {
+    return (from + sector) * SPANS;
+  }
+
+  private int end(int sector) {
+    return first(sector) + holes.spans[from + sector];
+  }
+
+  private static Outline traced(Area area) {
     Outline outline = new Outline();
-    ring(outline, outer, 1);
-    ring(outline, inner, -1);
+    double[] point = new double[6];
+    for (PathIterator path = area.getPathIterator(null); !path.isDone(); path.next()) {
+      int kind = path.currentSegment(point);
+      if (kind == PathIterator.SEG_MOVETO) {
+        outline.move(point[0], point[1]);
+      } else if (kind == PathIterator.SEG_LINETO) {
+        outline.line(point[0], point[1]);
+      } else {
+        outline.close();
+      }
+    }
     return outline;
   }
 
-  /** A closed smooth line through every sector; the other way round for a hole. */
-  private void ring(Outline outline, double[] radii, int step) {
-    for (int i = 0; i <= SECTORS; i++) {
-      int sector = Math.floorMod(i * step, SECTORS);
-      int next = Math.floorMod((i + 1) * step, SECTORS);
-      double x1 = px(bearingRad(sector), radii[sector]);
-      double y1 = py(bearingRad(sector), radii[sector]);
-      double midX = (x1 + px(bearingRad(next), radii[next])) / 2;
-      double midY = (y1 + py(bearingRad(next), radii[next])) / 2;
-      if (i == 0) {
-        outline.move(midX, midY);
-      } else {
-        outline.quad(x1, y1, midX, midY);
-      }
-    }
-    outline.close();
+  private double px(double bearing, double radiusM) {
+    return x + scale * radiusM * StrictMath.sin(bearing);
   }
 
-  private double px(double bearing, double radius) {
-    return x + radius * StrictMath.sin(bearing);
-  }
-
-  private double py(double bearing, double radius) {
-    return y - radius * StrictMath.cos(bearing);
+  private double py(double bearing, double radiusM) {
+    return y - scale * radiusM * StrictMath.cos(bearing);
   }
 }

@@ -10,16 +10,17 @@ import longbough.model.geometry.ResidualStrength;
 import longbough.model.geometry.SectionModulus;
 import longbough.model.geometry.SectorGrid;
 import longbough.model.parameter.WindProfile;
+import longbough.model.state.Sections;
+import longbough.model.state.SectorHoles;
 
 /**
  * S01 to S07 and S14: what hollow and decayed sections keep, by the model's own quadrature on its
- * polar grid and by its formulas. The grid is 360 sectors for open shells; the model's trunk has
- * 24.
+ * polar grid and by its formulas.
  */
 public final class DecayedSections implements Experiment {
   private static final double RADIUS_M = 0.25;
-  private static final int FINE = 360;
-  private static final String GRID = "The model's quadrature on a polar grid of 360 sectors.";
+  private static final SectionModulus SECTION = new SectionModulus(SectorGrid.STANDARD);
+  private static final String GRID = "The model's own quadrature, on the polar grid of its trunk.";
   private static final String FORMULA = "The model's own formula.";
 
   @Override
@@ -29,12 +30,9 @@ public final class DecayedSections implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    SectionModulus section = new SectionModulus(new SectorGrid(FINE));
-    double[] inner = new double[FINE];
-    double[] outer = new double[FINE];
-    Arrays.fill(outer, 0.7 * RADIUS_M);
-    double area = section.areaFraction(inner, outer, 0, RADIUS_M);
-    double modulus = section.loss(inner, outer, new boolean[FINE], 0, RADIUS_M);
+    SectorHoles hollow = shell(0.7, 0);
+    double area = SECTION.areaFraction(missing(hollow), 0, RADIUS_M);
+    double modulus = loss(hollow);
     double wind = 20 * WindProfile.speedShare(20, 0.03);
     Check s01 = checks.get("S01");
     Check s02 = checks.get("S02");
@@ -78,8 +76,8 @@ public final class DecayedSections implements Experiment {
   }
 
   private static Finding openShells(Check check) {
-    double little = openShell(0.6, 0.10);
-    double wide = openShell(0.7, 0.30);
+    double little = loss(shell(0.6, 0.10));
+    double wide = loss(shell(0.7, 0.30));
     boolean met = Math.abs(little - 0.361) <= 0.015 && Math.abs(wide - 0.723) <= 0.015;
     boolean above =
         little > ResidualStrength.withOpening(0.6, 0.10)
@@ -92,17 +90,27 @@ public final class DecayedSections implements Experiment {
             above);
   }
 
-  private static double openShell(double ratio, double openShare) {
-    double[] inner = new double[FINE];
-    double[] outer = new double[FINE];
-    boolean[] open = new boolean[FINE];
-    SectorGrid grid = new SectorGrid(FINE);
-    for (int k = 0; k < FINE; k++) {
-      double angle = k * grid.widthRad();
-      outer[k] = ratio * RADIUS_M;
-      open[k] = Math.min(angle, 2 * Math.PI - angle) < openShare * Math.PI;
+  private static SectorHoles shell(double ratio, double openShare) {
+    int n = Sections.SECTORS;
+    SectorHoles holes = new SectorHoles(n);
+    for (int k = 0; k < n; k++) {
+      double angle = 2 * Math.PI * k / n;
+      holes.add(k, 0, ratio * RADIUS_M);
+      if (Math.min(angle, 2 * Math.PI - angle) < openShare * Math.PI) {
+        holes.open(k, ratio * RADIUS_M);
+      }
     }
-    return new SectionModulus(grid).loss(inner, outer, open, 0, RADIUS_M);
+    return holes;
+  }
+
+  private static double[] missing(SectorHoles holes) {
+    double[] moments = new double[SectionModulus.MOMENTS];
+    SECTION.missing(holes, 0, RADIUS_M, moments, 0);
+    return moments;
+  }
+
+  private static double loss(SectorHoles holes) {
+    return SECTION.loss(holes, 0, SECTION.open(holes, 0), missing(holes), 0, RADIUS_M);
   }
 
   /** Against the published expression written out, over a grid of both ratios. */
