@@ -25,6 +25,7 @@ public final class SectionModulus {
   public static final int MOMENTS = Sections.MOMENTS;
 
   private static final int OWN_AREA = 6;
+  private static final int MOST_MISSING = 7;
 
   private final SectorGrid grid;
 
@@ -38,14 +39,8 @@ public final class SectionModulus {
   }
 
   /** Least sound wood between pith and surface over the radius, 0 to 1. */
-  public double wallRatio(SectorHoles holes, int from, double radiusM) {
-    double least = radiusM;
-    for (int k = from; k < from + grid.sectors; k++) {
-      if (holes.spans[k] > 0 || holes.open[k]) {
-        least = Math.min(least, holes.soundM(k, radiusM));
-      }
-    }
-    return Math.min(1, Math.max(0, least / radiusM));
+  public double wallRatio(double[] hole, int at, double radiusM) {
+    return Math.min(1, Math.max(0, 1 - hole[at + MOST_MISSING] / radiusM));
   }
 
   /** Whether any sector of a section lies open. */
@@ -61,7 +56,8 @@ public final class SectionModulus {
   /**
    * Moments of all that is missing, what openings take up to the surface included: area, first
    * moments (x along sector 0), polar second moment, half difference and product of the second
-   * moments about x and y, and the area without openings.
+   * moments about x and y, the area without openings, and the most that is missing along one ray,
+   * m.
    */
   public void missing(SectorHoles holes, int from, double radiusM, double[] into, int at) {
     for (int i = at; i < at + MOMENTS; i++) {
@@ -70,17 +66,21 @@ public final class SectionModulus {
     for (int k = 0; k < grid.sectors; k++) {
       double end = holes.open[from + k] ? Math.min(holes.openFromM[from + k], radiusM) : radiusM;
       int base = (from + k) * SectorHoles.SPANS;
+      double missing = radiusM - end;
       for (int i = base; i < base + holes.spans[from + k]; i++) {
         double inner = holes.innerM[i];
         double outer = holes.outerM[i];
         into[at + OWN_AREA] += grid.widthRad * (outer * outer - inner * inner) / 2;
         if (inner < end) {
-          add(k, inner, Math.min(end, outer), into, at);
+          double upTo = Math.min(end, outer);
+          missing += upTo - inner;
+          add(k, inner, upTo, into, at);
         }
       }
       if (end < radiusM) {
         add(k, end, radiusM, into, at);
       }
+      into[at + MOST_MISSING] = Math.max(into[at + MOST_MISSING], missing);
     }
   }
 

@@ -84,6 +84,6 @@ public final class TrunkStrength implements Process {
     sections.areaFraction[s] = SECTION.areaFraction(sections.holeMoments, at, radiusM);
     sections.strengthLoss[s] =
         SECTION.loss(sections.holes, from, open, sections.holeMoments, at, radiusM);
-    sections.wallRatio[s] = SECTION.wallRatio(sections.holes, from, radiusM);
+    sections.wallRatio[s] = SECTION.wallRatio(sections.holeMoments, at, radiusM);
   }
 }

@@ -8,8 +8,8 @@ public final class Sections {
   /** Sectors of one section; the first is centred on north. */
   public static final int SECTORS = 72;
 
-  /** Moments that {@link #holeMoments} has for each station. */
-  public static final int MOMENTS = 7;
+  /** Numbers that {@link #holeMoments} has for each station. */
+  public static final int MOMENTS = 8;
 
   /** Spans and openings, SECTORS for each station. */
   public final SectorHoles holes = new SectorHoles(Trunk.MAX_STATIONS * SECTORS);
@@ -20,7 +20,10 @@ public final class Sections {
   /** Whether the decay of a station has changed since its moments were taken. */
   public final boolean[] changed = new boolean[Trunk.MAX_STATIONS];
 
-  /** Area (m2), first (m3) and second moments (m4) of the wood that each station misses. */
+  /**
+   * Area (m2), first (m3) and second moments (m4) of the wood that each station misses, and the
+   * most that it misses along a ray (m).
+   */
   public final double[] holeMoments = new double[Trunk.MAX_STATIONS * MOMENTS];
 
   /** Share of the section that is decayed, by station. */

@@ -23,7 +23,7 @@ final class GridSection {
   }
 
   double wallRatio() {
-    return modulus.wallRatio(holes, 0, radiusM);
+    return modulus.wallRatio(missing(), 0, radiusM);
   }
 
   private double[] missing() {
