@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import longbough.runner.survey.Plan;
+import longbough.runner.survey.ScenarioText;
 import longbough.runner.survey.Survey;
 import longbough.runner.survey.SurveyedTree;
 import longbough.runner.survey.Templates;
@@ -100,7 +101,9 @@ final class ImportCommand implements Callable<Integer> {
     for (SurveyedTree tree : survey.trees()) {
       if (survey.faultsOf(tree).isEmpty() && plan != null) {
         try {
-          scenarios.put(TreeFiles.fileName(tree), sheets.text(tree, plan).yaml());
+          ScenarioText scenario = plan.scenario(tree);
+          scenario.read(TreeFiles.fileName(tree));
+          scenarios.put(TreeFiles.fileName(tree), scenario.yaml());
         } catch (InputException refused) {
           problems.addAll(refused.problems());
         }

@@ -4,9 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.survey.Plan;
-import longbough.runner.survey.ScenarioText;
-import longbough.runner.survey.SurveyedTree;
-import longbough.runner.survey.TreeFiles;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
 import picocli.CommandLine.Option;
@@ -42,24 +39,5 @@ final class SheetOptions {
       problems.addAll(mistakes.problems());
       return null;
     }
-  }
-
-  /** The scenario of a tree, read once as {@code check} would read it. */
-  ScenarioText text(SurveyedTree tree, Plan plan) {
-    boolean placed = plan.hasClimate() || tree.value("scenario", "climate") != null;
-    if (!placed) {
-      throw new InputException(
-          List.of(
-              tree.origin()
-                  .problem(
-                      "no climate",
-                      String.join(", ", ScenarioReader.keys().row("scenario", "climate").words()),
-                      "add a column 'climate', or give --climate or --like")));
-    }
-    String file = tree.origin().place().replaceAll("^.*[/\\\\]", "").replaceAll("\\p{Cntrl}", " ");
-    String comment = "From " + file + ", line " + tree.origin().line() + ", by longbough import.";
-    ScenarioText text = ScenarioText.of(tree, plan, comment);
-    text.read(TreeFiles.fileName(tree));
-    return text;
   }
 }

@@ -29,6 +29,10 @@ final class Subcommands {
               "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),
           new Subcommand(
+              "batch",
+              "Plays many trees and ranks them by the trouble they are in.",
+              () -> new BatchCommand(new EnginePlayer())),
+          new Subcommand(
               "import",
               "Turns sheets of trees, limbs, decay and wounds (CSV, XLSX) into scenarios.",
               ImportCommand::new),

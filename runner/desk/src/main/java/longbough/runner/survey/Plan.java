@@ -85,7 +85,26 @@ public record Plan(Map<String, String> blocks, Map<String, String> site) {
     return new Plan(changed, site);
   }
 
-  public boolean hasClimate() {
+  private boolean hasClimate() {
     return blocks.containsKey(CLIMATE);
+  }
+
+  /**
+   * The scenario of a tree under this plan, not yet read.
+   *
+   * @throws InputException where neither sheet nor plan gives a climate
+   */
+  public ScenarioText scenario(SurveyedTree tree) {
+    if (!hasClimate() && tree.value("scenario", CLIMATE) == null) {
+      String known = String.join(", ", ScenarioReader.keys().row("scenario", CLIMATE).words());
+      throw new InputException(
+          List.of(
+              tree.origin()
+                  .problem(
+                      "no climate", known, "add a column 'climate', or give --climate or --like")));
+    }
+    String file = tree.origin().place().replaceAll("^.*[/\\\\]", "");
+    String from = file.replaceAll("\\p{Cntrl}", " ") + ", line " + tree.origin().line();
+    return ScenarioText.of(tree, this, "From " + from + ", by longbough import.");
   }
 }

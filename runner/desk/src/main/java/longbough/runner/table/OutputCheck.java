@@ -25,6 +25,8 @@ final class OutputCheck {
           AssumptionFile.SHIFTS,
           LimitFile.FILE,
           LimitFile.CURVES,
+          OutputFolder.RANKED,
+          OutputFolder.LEFT_OUT,
           "survival.csv",
           Manifest.FILE,
           "report.html",

@@ -14,6 +14,12 @@ import java.util.List;
  * earlier result untouched.
  */
 public final class OutputFolder implements AutoCloseable {
+  /** Name of the file with the trees of a batch. */
+  public static final String RANKED = "trees.csv";
+
+  /** Name of the file with what a batch left out. */
+  public static final String LEFT_OUT = "left-out.csv";
+
   private static final int REMOVAL_ATTEMPTS = 3;
 
   private final Path target;
