@@ -3,9 +3,12 @@ package longbough.runner.batch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
+import longbough.model.Simulation;
 import longbough.model.SimulationInput;
 import longbough.model.history.History;
 import longbough.model.pruning.Regime;
+import longbough.model.state.Limbs;
+import longbough.model.state.TreeState;
 import longbough.runner.compare.Player;
 import longbough.shared.problem.Problem;
 
@@ -63,11 +66,12 @@ public final class BatchRun {
     int before = done;
     try {
       List<History[]> futures = player.playAll(input, threads, n -> progress.accept(before + n));
+      double fullLeafM2 = fullLeafM2(input);
       List<Outlook> outlooks = new ArrayList<>();
       for (int index = 0; index < futures.size(); index++) {
         Regime regime = input.regimes().get(index);
         double discount = input.crew().discountRate();
-        outlooks.add(Outlook.of(regime, futures.get(index), input.years(), discount));
+        outlooks.add(Outlook.of(regime, futures.get(index), input.years(), discount, fullLeafM2));
       }
       played.add(new TreeOutlook(tree, outlooks));
     } catch (IllegalArgumentException | IllegalStateException | ArithmeticException ours) {
@@ -79,5 +83,15 @@ public final class BatchRun {
               tree.name(), List.of(new Problem(tree.source(), 0, 0, "", found, "", mend))));
     }
     done += (int) histories(input);
+  }
+
+  /** Leaf area that the tree would carry today with every shoot in place. */
+  private static double fullLeafM2(SimulationInput input) {
+    TreeState today = new Simulation(input).startingTree();
+    double sum = 0;
+    for (int zone = 0; zone < today.limbs.count * Limbs.ZONES; zone++) {
+      sum += today.limbs.alive(zone / Limbs.ZONES) ? today.limbs.fullLeafAreaM2[zone] : 0;
+    }
+    return sum;
   }
 }

@@ -13,13 +13,14 @@ import longbough.shared.source.ParameterTable;
  *
  * <pre>
  * w = max(0, value / line),   of the reserve  w = (1 - value) / (1 - line)
+ * line of dying over T years  1 - (1 - r)^T,   r the yearly rate in the file
  * </pre>
  */
 public enum Measure {
-  DYING("dying_share", "dies", outlook -> 1 - outlook.alive()),
+  DYING("dying_a_year", "dies", outlook -> 1 - outlook.alive()),
   RESERVE("reserve", "lowest reserve", Outlook::reserve),
   STRENGTH("strength_loss", "trunk strength lost", Outlook::strengthLoss),
-  LEAF("leaf_loss", "leaf lost", Outlook::leafLoss);
+  LEAF("leaf_missing", "leaf missing", Outlook::leafMissing);
 
   private static final String FILE = "longbough/runner/batch/trouble.csv";
 
@@ -47,9 +48,15 @@ public enum Measure {
     return value.applyAsDouble(outlook);
   }
 
-  /** The line, a share. */
-  public double line() {
-    return Holder.LINES.value("trouble." + word);
+  /** The line over a number of years, a share. */
+  public double line(int years) {
+    double value = Holder.LINES.value("trouble." + word);
+    return this == DYING ? 1 - StrictMath.pow(1 - value, years) : value;
+  }
+
+  /** Least gain in the sum of weights for which a regime is named. */
+  static double worthNaming() {
+    return Holder.LINES.value("trouble.worth_naming");
   }
 
   /** Why the line stands there. */
@@ -59,7 +66,8 @@ public enum Measure {
 
   public double weight(Outlook outlook) {
     double at = value(outlook);
-    return Math.max(0, this == RESERVE ? (1 - at) / (1 - line()) : at / line());
+    double line = line(outlook.years());
+    return Math.max(0, this == RESERVE ? (1 - at) / (1 - line) : at / line);
   }
 
   /** Whether the tree is at the line or beyond. */

@@ -15,28 +15,31 @@ import longbough.runner.survival.RegimeSurvival;
  * of what happens while the tree lives, so that death is counted once.
  *
  * @param regime name of the regime
+ * @param years years played
  * @param alive share of futures in which the tree lives at the end
  * @param aliveLow lower end of its 95 % band
  * @param aliveHigh upper end
  * @param cause what most of the others died of; {@code NONE} where none died
  * @param reserve lowest reserve of any year, share of its ceiling
  * @param strengthLoss most of the trunk's strength lost in any year, today included
- * @param leafLoss leaf area of the last year lived short of today's in full leaf, share; below 0
- *     where it grew
+ * @param leafMissing leaf area of the last year lived, short of what the tree would carry today
+ *     with a full crown, share; below 0 where it has grown beyond
  * @param cost of all visits, discounted
  */
 public record Outlook(
     String regime,
+    int years,
     double alive,
     double aliveLow,
     double aliveHigh,
     CauseOfDeath cause,
     double reserve,
     double strengthLoss,
-    double leafLoss,
+    double leafMissing,
     double cost) {
 
-  static Outlook of(Regime regime, History[] futures, int years, double discountRate) {
+  static Outlook of(
+      Regime regime, History[] futures, int years, double discountRate, double fullLeafM2) {
     RegimeSurvival survival = RegimeSurvival.of(new RegimeResult(regime, futures, null), years);
     double reserve = 0;
     double strength = 0;
@@ -45,12 +48,13 @@ public record Outlook(
     for (History future : futures) {
       reserve += lowestReserve(future, years);
       strength += mostStrengthLost(future, years);
-      leaf += leafLoss(future, years);
+      leaf += 1 - lastLeafM2(future, years) / fullLeafM2;
       cost += Metric.COST_DISCOUNTED.figure(future, years, discountRate);
     }
     int n = futures.length;
     return new Outlook(
         regime.name(),
+        years,
         survival.alive(years),
         survival.low(years),
         survival.high(years),
@@ -77,13 +81,12 @@ public record Outlook(
     return most;
   }
 
-  private static double leafLoss(History future, int years) {
+  private static double lastLeafM2(History future, int years) {
     int last = 0;
     while (last < years && Living.alive(future, last + 1)) {
       last++;
     }
-    double today = future.value(YearColumn.LEAF_AREA_M2, 0);
-    return 1 - future.value(YearColumn.LEAF_AREA_M2, last) / today;
+    return future.value(YearColumn.LEAF_AREA_M2, last);
   }
 
   private static CauseOfDeath heaviest(Map<CauseOfDeath, Double> causes) {

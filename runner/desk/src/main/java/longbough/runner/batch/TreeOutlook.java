@@ -11,12 +11,10 @@ import java.util.List;
  * @param outlooks in the order of its regimes; the first is that of leaving it alone
  */
 public record TreeOutlook(BatchTree tree, List<Outlook> outlooks) {
-  private static final Comparator<Outlook> LESS_TROUBLE =
-      Comparator.comparingLong(TreeOutlook::passed).thenComparingDouble(TreeOutlook::trouble);
 
   /** Most trouble first; of equals the first name. */
   static final Comparator<TreeOutlook> MOST_TROUBLE =
-      Comparator.comparing(TreeOutlook::alone, LESS_TROUBLE)
+      Comparator.comparingDouble((TreeOutlook outlook) -> trouble(outlook.alone()))
           .reversed()
           .thenComparing(outlook -> outlook.tree().name());
 
@@ -28,9 +26,13 @@ public record TreeOutlook(BatchTree tree, List<Outlook> outlooks) {
     return outlooks.get(0);
   }
 
-  /** The regime under which the tree is in least trouble; of equals the first. */
+  /**
+   * The regime under which the tree is in least trouble; leaving it alone, unless another is better
+   * by enough to be named.
+   */
   public Outlook best() {
-    return outlooks.stream().min(LESS_TROUBLE).orElseThrow();
+    Outlook best = outlooks.stream().min(Comparator.comparingDouble(TreeOutlook::trouble)).get();
+    return trouble(alone()) - trouble(best) >= Measure.worthNaming() ? best : alone();
   }
 
   /** How many lines are passed. */

@@ -11,6 +11,7 @@ import longbough.runner.drawing.scene.Outline;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.Shape;
 import longbough.runner.drawing.scene.Style;
+import longbough.runner.type.Fonts;
 import longbough.runner.type.Lines;
 
 /** Who is in trouble: a row a tree, a panel a measure, bars that stop at or pass its line. */
@@ -20,7 +21,7 @@ public final class TroubleChart {
 
   private static final double TITLE = 22;
   private static final double TOP = 150;
-  private static final double ROW = 36;
+  private static final double ROW = 30;
   private static final double BAR = 15;
   private static final double LEFT = 292;
   private static final double WIDTH = 150;
@@ -29,7 +30,13 @@ public final class TroubleChart {
   private static final String PAST = "#b4480a";
   private static final String WITHIN = "#7e9aa8";
   private static final double PERCENT = 100;
-  private static final int VALUE_ROOM = 36;
+  private static final int VALUE_ROOM = 40;
+
+  /** How much wider bold type runs, with some to spare. */
+  private static final double BOLDER = 1.1;
+
+  private static final double APART = 8;
+  private static final double LEAST_SPECIES = 40;
 
   private final Batch batch;
   private final List<TreeOutlook> shown;
@@ -81,11 +88,18 @@ public final class TroubleChart {
 
   private void head(PanelPlot plot, Measure measure, double height) {
     plot.bold(plot.x(0), TOP - 34, measure.label() + ", %", PanelPlot.TYPE, Palette.TEXT);
-    String line = "line at " + Math.round(PERCENT * measure.line());
-    plot.quiet(plot.x(0), TOP - 14, line, Shape.Anchor.START);
-    double x = plot.x(measure.line());
     plot.segment(plot.x(0), TOP, plot.x(0), TOP + height, Style.line(Palette.GUIDE, 1));
-    plot.segment(x, TOP - 8, x, TOP + height, Style.line(Palette.QUIET_TEXT, 1.2).dashed(4));
+    List<Double> lines = shown.stream().map(tree -> line(measure, tree)).distinct().toList();
+    if (lines.size() == 1) {
+      double x = plot.x(lines.get(0));
+      String words = "line at " + Math.round(PERCENT * lines.get(0));
+      plot.quiet(x, TOP - 12, words, Shape.Anchor.MIDDLE);
+      plot.segment(x, TOP - 8, x, TOP + height, Style.line(Palette.QUIET_TEXT, 1.2).dashed(4));
+    }
+  }
+
+  private static double line(Measure measure, TreeOutlook tree) {
+    return measure.line(tree.tree().input().years());
   }
 
   private void row(PanelPlot names, int row, double height) {
@@ -98,10 +112,13 @@ public final class TroubleChart {
               box(12, y - ROW / 2, Scene.PAGE_WIDTH - 12, y + ROW / 2), Style.fill("#f5f7f5")));
     }
     names.quiet(40, y + 5, Integer.toString(row + 1), Shape.Anchor.END);
-    String name = cut(tree.tree().name());
-    names.text(50, y - 2, name, Shape.Anchor.START, Palette.TEXT);
-    String species = cut(tree.tree().input().species().commonName());
-    names.quiet(50, y + 14, species, Shape.Anchor.START);
+    String name = cut(tree.tree().name(), NAMES);
+    names.bold(50, y + 5, name, PanelPlot.TYPE, Palette.TEXT);
+    double taken = Fonts.width(name, PanelPlot.TYPE) * BOLDER + APART;
+    if (taken + LEAST_SPECIES < NAMES) {
+      String species = cut(tree.tree().input().species().commonName(), NAMES - taken);
+      names.quiet(50 + taken, y + 5, species, Shape.Anchor.START);
+    }
     for (Measure measure : Measure.values()) {
       bar(panel(measure.ordinal(), height), measure, tree, y);
     }
@@ -117,18 +134,16 @@ public final class TroubleChart {
       shapes.add(new Shape.Path(box(plot.x(0), y - BAR / 2, end, y + BAR / 2), Style.fill(colour)));
     }
     Outlook best = tree.best();
-    double rightmost = end;
     if (!best.equals(alone)) {
       double at = plot.x(clamped(measure.value(best)));
       plot.mark(at, y, RegimeStyle.Mark.DIAMOND, Style.fill("#ffffff").edged(Palette.TEXT, 1.6));
-      rightmost = Math.max(end, at + 5);
     }
-    String words = Math.round(PERCENT * value) + (past ? " !" : "");
+    String words = (past ? "! " : "") + Math.round(PERCENT * value);
     plot.text(
-        rightmost + 6,
+        plot.right() + VALUE_ROOM,
         y + 5,
         words.replace('-', '\u2212'),
-        Shape.Anchor.START,
+        Shape.Anchor.END,
         past ? PAST : Palette.QUIET_TEXT);
   }
 
@@ -145,8 +160,8 @@ public final class TroubleChart {
         .close();
   }
 
-  private static String cut(String name) {
-    return String.join("", Lines.of(name, PanelPlot.TYPE, NAMES, 1));
+  private static String cut(String name, double room) {
+    return String.join("", Lines.of(name, PanelPlot.TYPE, room, 1));
   }
 
   private String description() {

@@ -35,7 +35,7 @@ final class BatchFiles {
           "main_cause_of_death",
           "lowest_reserve_fraction",
           "strength_loss_fraction",
-          "leaf_loss_fraction",
+          "leaf_missing_fraction",
           "lines_passed",
           "trouble",
           "cost_discounted",
@@ -93,7 +93,7 @@ final class BatchFiles {
         .add(outlook.cause() == CauseOfDeath.NONE ? "" : outlook.cause().label())
         .add(outlook.reserve())
         .add(outlook.strengthLoss())
-        .add(outlook.leafLoss())
+        .add(outlook.leafMissing())
         .add(TreeOutlook.passed(outlook))
         .add(TreeOutlook.trouble(outlook))
         .add(outlook.cost())

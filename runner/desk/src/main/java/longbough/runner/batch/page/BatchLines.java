@@ -29,7 +29,7 @@ public final class BatchLines {
     head.append(left("leaf", FIGURE));
     lines.add((head + "fares best").stripTrailing());
     String second = " ".repeat(NAME + SPECIES + INDENT.length() + FIGURE) + left("lowest", FIGURE);
-    lines.add(second + left("lost %", FIGURE) + "lost %");
+    lines.add(second + left("lost %", FIGURE) + "missing %");
     int rank = 1;
     for (TreeOutlook tree : batch.ranked()) {
       lines.add(row(rank++, tree));

@@ -19,10 +19,14 @@ import longbough.shared.problem.Problem;
 final class BatchPage {
   private static final String TITLE = "Many trees: who is in trouble";
 
+  private static final String STYLE =
+      "\nth small { display: block; font-weight: 400; color: #4c5551; }\ntd.size { white-space: nowrap;"
+          + " text-align: left; }\n";
+
   private BatchPage() {}
 
   static String of(Batch batch, String name, String version) {
-    return PageFrame.of(name + " \u2013 " + TITLE, "", page -> body(page, batch, name, version));
+    return PageFrame.of(name + " \u2013 " + TITLE, STYLE, page -> body(page, batch, name, version));
   }
 
   private static void body(Page page, Batch batch, String name, String version) {
@@ -66,7 +70,7 @@ final class BatchPage {
       page.open("tr").element("td", Integer.toString(rank++));
       page.open("th", "scope", "row", "class", "word").text(tree.tree().name());
       page.element("small", tree.tree().input().species().commonName()).close();
-      page.element("td", BatchWords.size(tree), "class", "word");
+      page.element("td", BatchWords.size(tree), "class", "size");
       page.element("td", BatchWords.reasons(tree), "class", "word");
       page.element("td", BatchWords.best(tree), "class", "word");
       page.close();
@@ -82,7 +86,8 @@ final class BatchPage {
     }
     for (String figure :
         List.of(
-            "alive, % (95 %)", "lowest reserve, %", "strength lost, %", "leaf lost, %", "cost")) {
+            "alive, % (95 %)",
+            "lowest reserve, %", "strength lost, %", "leaf missing, %", "cost")) {
       page.element("th", figure, "scope", "col");
     }
     page.close().close().open("tbody");
@@ -95,7 +100,7 @@ final class BatchPage {
         page.element("td", BatchWords.alive(outlook));
         page.element("td", Long.toString(BatchWords.percent(outlook.reserve())));
         page.element("td", Long.toString(BatchWords.percent(outlook.strengthLoss())));
-        String leaf = Long.toString(BatchWords.percent(outlook.leafLoss()));
+        String leaf = Long.toString(BatchWords.percent(outlook.leafMissing()));
         page.element("td", leaf.replace('-', '\u2212'));
         page.element("td", Figures.number(Math.rint(outlook.cost())) + "\u00a0" + currency);
         page.close();

@@ -48,7 +48,7 @@ final class BatchWords {
               + (alone.cause() == CauseOfDeath.NONE ? "" : ", mostly: " + alone.cause().label());
       case RESERVE -> "its reserve falls to " + value + " %";
       case STRENGTH -> "its trunk has lost " + value + " % of its strength";
-      case LEAF -> "loses " + value + " % of its leaf area";
+      case LEAF -> value + " % of a full crown is missing";
     };
   }
 
@@ -56,7 +56,7 @@ final class BatchWords {
   static String best(TreeOutlook tree) {
     Outlook best = tree.best();
     return best.equals(tree.alone())
-        ? "left alone"
+        ? tree.outlooks().size() == 1 ? "" : "no regime does better"
         : best.regime() + " (alive " + percent(best.alive()) + " %)";
   }
 
@@ -97,8 +97,9 @@ final class BatchWords {
   static List<String> reading() {
     List<String> reading = new ArrayList<>();
     reading.add(
-        "Ranked by how many of four lines a tree passes if nobody touches it, and among equals by the"
-            + " sum of how far it is on the way to each. The lines are ours; move them in trouble.csv.");
+        "Ranked by trouble: the sum over four measures of how far the tree, if nobody touches it, is on"
+            + " the way to a line (0 nothing at all, 1 at the line, 2 twice as far). The lines are our"
+            + " choice.");
     for (Measure measure : Measure.values()) {
       reading.add(
           capital(what(measure)) + " Line: " + line(measure) + " " + measure.reason() + ".");
@@ -108,8 +109,8 @@ final class BatchWords {
             + " band of the share alive for that number of futures; it tells the chance of the draw, not"
             + " how wrong the model may be. Trees close together in the list are not told apart.");
     reading.add(
-        "Fares best: the regime with fewest lines passed, and among equals the least sum. It compares"
-            + " only the regimes of that tree's own scenario.");
+        "Fares best: the regime of that tree's own scenario with the least sum; leaving it alone, unless"
+            + " another brings the sum down by a tenth of a line or more.");
     return reading;
   }
 
@@ -121,14 +122,19 @@ final class BatchWords {
       case STRENGTH ->
           "trunk strength lost: where and when decay has taken most of the bending strength, today"
               + " included.";
-      case LEAF -> "leaf lost: leaf area of the last year it lives, short of today's.";
+      case LEAF ->
+          "leaf missing: leaf area of the last year it lives, short of what it would carry today with a"
+              + " full crown; below 0 where it has grown.";
     };
   }
 
   /** The line as a person reads it. */
-  static String line(Measure measure) {
-    String percent = "%.0f %%".formatted(PERCENT * measure.line());
-    return (measure == Measure.RESERVE ? "below " : "above ") + percent + ".";
+  private static String line(Measure measure) {
+    if (measure == Measure.DYING) {
+      return "above %.1f %% a year".formatted(PERCENT * measure.line(1));
+    }
+    String percent = "%.0f %%".formatted(Math.floor(PERCENT * measure.line(1)));
+    return (measure == Measure.RESERVE ? "below " : "above ") + percent;
   }
 
   private static String capital(String words) {
