@@ -94,7 +94,7 @@ public final class TroubleChart {
       double x = plot.x(lines.get(0));
       String words = "line at " + Math.round(PERCENT * lines.get(0));
       plot.quiet(x, TOP - 12, words, Shape.Anchor.MIDDLE);
-      plot.segment(x, TOP - 8, x, TOP + height, Style.line(Palette.QUIET_TEXT, 1.2).dashed(4));
+      plot.segment(x, TOP - 3, x, TOP + height, Style.line(Palette.QUIET_TEXT, 1.2).dashed(4));
     }
   }
 
