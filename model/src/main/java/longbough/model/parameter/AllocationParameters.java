@@ -14,12 +14,14 @@ import longbough.shared.source.ParameterTable;
  * @param extensionMaxM greatest yearly growth of a limb in length, m
  * @param tipWoodShare wood of a limb's new length over base area times that length, 1
  * @param slendernessMax longest limb over its base diameter, 1
+ * @param pipeYears years in which pipes of a limb that serve no leaves go out of use, years
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
  * @param crownFollow share of the distance to the leaf area that light supports covered a year, 1
  * @param budRecovery yearly return of missing shoots at full vigour in broadleaves, share of
  *     missing, 1
  * @param budRecoveryConifer the same in conifers, 1
+ * @param shootGain most new shoots a year over the shoots there are, 1
  * @param lightLow light share at which leaves just repay their cost in an intolerant species, 1
  * @param lightLowTolerant the same in a fully tolerant species, 1
  * @param lightSpan light share over that from which a zone is filled, 1
@@ -47,11 +49,13 @@ public record AllocationParameters(
     double extensionMaxM,
     double tipWoodShare,
     double slendernessMax,
+    double pipeYears,
     double headedExtension,
     double gapFilling,
     double crownFollow,
     double budRecovery,
     double budRecoveryConifer,
+    double shootGain,
     double lightLow,
     double lightLowTolerant,
     double lightSpan,
@@ -80,11 +84,13 @@ public record AllocationParameters(
         table.value("allocation.extension_max_m"),
         table.value("allocation.tip_wood_share"),
         table.value("allocation.slenderness_max"),
+        table.value("allocation.pipe_years"),
         table.value("allocation.headed_extension"),
         table.value("allocation.gap_filling"),
         table.value("allocation.crown_follow"),
         table.value("allocation.bud_recovery"),
         table.value("allocation.bud_recovery_conifer"),
+        table.value("allocation.shoot_gain"),
         table.value("allocation.light_low"),
         table.value("allocation.light_low_tolerant"),
         table.value("allocation.light_span"),

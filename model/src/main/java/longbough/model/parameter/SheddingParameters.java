@@ -12,6 +12,8 @@ import longbough.shared.source.ParameterTable;
  * @param leafShareLeast leaf area over what the limb could carry below which a limb is given up, 1
  * @param returnLeast net return of a limb's leaves over the crown's mean below which it gets no
  *     wood of the tree's, 1
+ * @param headedDieback yearly chance to die back of a limb that lost all apical control and all
+ *     leaves, 1
  * @param shedStubM length of the stub that a fallen dead limb leaves, m
  */
 public record SheddingParameters(
@@ -20,6 +22,7 @@ public record SheddingParameters(
     double crowdedLimbs,
     double leafShareLeast,
     double returnLeast,
+    double headedDieback,
     double shedStubM) {
 
   /** Hungry years after which a limb of a species of that shade tolerance (0..1) dies. */
@@ -34,6 +37,7 @@ public record SheddingParameters(
         table.value("shedding.crowded_limbs"),
         table.value("shedding.leaf_share_least"),
         table.value("shedding.return_least"),
+        table.value("shedding.headed_dieback"),
         table.value("shedding.shed_stub_m"));
   }
 }

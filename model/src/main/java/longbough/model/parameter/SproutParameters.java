@@ -15,11 +15,13 @@ import longbough.shared.source.ParameterTable;
  * @param winterGain answer to a leafless cut over one in leaf, 1
  * @param vigourReserve reserve over ceiling at which vigour is half, 1
  * @param leafPerLength2 leaf area of a sprout over its length squared, m2/m2
+ * @param firstSeason leaf area of a sprout over its first season, over that at the season's end, 1
  * @param woodPerLength3 wood of a sprout over its length cubed, kg C per m3
  * @param lengthening growth in length of an older sprout over its first year's, 1
  * @param lengtheningYears age at which growth in length has halved, years
  * @param thinning yearly share of sprouts that die unasked, 1
  * @param crowding extra yearly share that dies where sprouts carry more than the limb supports, 1
+ * @param dyingSize mass of a sprout that dies over the mean, 1
  * @param trunkLeafMaxM2PerM most sprout leaf area that a metre of trunk carries, m2/m
  * @param bankReturn yearly refilling of a bank of buds, share of missing, 1
  * @param establishedYears age from which sprouts turn into branches, years
@@ -38,11 +40,13 @@ public record SproutParameters(
     double winterGain,
     double vigourReserve,
     double leafPerLength2,
+    double firstSeason,
     double woodPerLength3,
     double lengthening,
     double lengtheningYears,
     double thinning,
     double crowding,
+    double dyingSize,
     double trunkLeafMaxM2PerM,
     double bankReturn,
     double establishedYears,
@@ -62,11 +66,13 @@ public record SproutParameters(
         table.value("sprout.winter_gain"),
         table.value("sprout.vigour_reserve"),
         table.value("sprout.leaf_per_length2"),
+        table.value("sprout.first_season"),
         table.value("sprout.wood_per_length3"),
         table.value("sprout.lengthening"),
         table.value("sprout.lengthening_years"),
         table.value("sprout.thinning"),
         table.value("sprout.crowding"),
+        table.value("sprout.dying_size"),
         table.value("sprout.trunk_leaf_max_m2_per_m"),
         table.value("sprout.bank_return"),
         table.value("sprout.established_years"),

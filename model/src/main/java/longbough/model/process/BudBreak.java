@@ -15,14 +15,15 @@ import longbough.model.state.TreeState;
  *
  * <pre>
  * deciduous: L = F b            evergreen: new = min(F b - L, v F b / life),  L' = L + new
- * sprouts:   l = n a h^2, at most what the wood below supports
+ * sprouts:   l = n a h^2 (1 - (1 - u) max(0, 1 - y)), at most what the wood below supports
  * </pre>
  *
  * F leaf area of a zone with full buds in its light (m2); b bud fullness; L leaves of earlier
  * years; life leaf life (years); v surge: a yearly cohort can't much exceed the usual one, so lost
- * needles come back slowly; n, h number and length (m) of sprouts. The ages of an evergreen's
- * leaves move on by one. Source: pipe model, Shinozaki et al. 1964, for what wood supports; the
- * rest are assumptions.
+ * needles come back slowly; n, h, y number, length (m) and mean age (years) of sprouts; u what
+ * shoots from latent buds, which have no leaves preformed, carry over their first season. The ages
+ * of an evergreen's leaves move on by one. Source: pipe model, Shinozaki et al. 1964, for what wood
+ * supports; the rest are assumptions.
  */
 public final class BudBreak implements Process {
 
@@ -96,7 +97,8 @@ public final class BudBreak implements Process {
     SproutParameters p = parameters.sprout();
     Sprouts sprouts = context.state.sprouts;
     double length = sprouts.lengthM[cohort];
-    double wanted = sprouts.count[cohort] * p.leafPerLength2() * length * length;
+    double unfolded = 1 - (1 - p.firstSeason()) * Math.max(0, 1 - sprouts.ageYears[cohort]);
+    double wanted = unfolded * sprouts.count[cohort] * p.leafPerLength2() * length * length;
     return Math.min(wanted, SproutRoom.leafAreaM2(context.state, parameters, cohort));
   }
 

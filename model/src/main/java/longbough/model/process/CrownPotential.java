@@ -13,16 +13,17 @@ import longbough.model.state.TreeState;
  * <pre>
  * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf La(d) / (Ka(d)^2 Ha(d))
  * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
- * b' = b + r v (1 - D - b) where b < 1 - D,   b + r (1 - D - b) where it is above
+ * b' = b + v min(r (1 - D - b), s b) where b < 1 - D,   b + r (1 - D - b) where it is above
  * </pre>
  *
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
  * the species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf
  * factor lf; E light share, E0 the share that repays a leaf, w span; y last season's net return of
  * a leaf and k its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud
- * fullness, r return rate, v reserve over its set point, D decline: shoots die back to what roots
- * and sapwood can carry. Neighbours slowly close a gap. Source: allometry McPherson et al. 2016;
- * the light rule is an assumption.
+ * fullness, r return rate, s most new shoots on the shoots there are, since those bear the buds, v
+ * reserve over its set point, D decline: shoots die back to what roots and sapwood can carry.
+ * Neighbours slowly close a gap. Source: allometry McPherson et al. 2016; the light rule is an
+ * assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
@@ -76,7 +77,10 @@ public final class CrownPotential implements Process {
       if (limbs.alive(limb)) {
         for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
           double missing = carried - limbs.budFullness[zone];
-          limbs.budFullness[zone] += rate * (missing > 0 ? vigour : 1) * missing;
+          limbs.budFullness[zone] +=
+              missing > 0
+                  ? vigour * Math.min(rate * missing, a.shootGain() * limbs.budFullness[zone])
+                  : rate * missing;
         }
       }
     }

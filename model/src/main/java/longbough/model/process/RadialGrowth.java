@@ -72,6 +72,7 @@ public final class RadialGrowth implements Process {
     pools.reserveKgC += pools.growthBudgetKgC;
     pools.growthBudgetKgC = 0;
     remember(state.trunk, p.allocation(), before);
+    LimbPipes.use(state, p.allocation());
   }
 
   /** A reserve that is short is filled before wood is made, first from what was kept for wood. */

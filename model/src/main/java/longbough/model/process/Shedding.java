@@ -19,6 +19,7 @@ import longbough.model.state.Wounds;
  * <pre>
  * net_i = sum_z y_z L_z - rs W_i - f y L_i;   dead after n years with net < 0, or with L_i < l h A_i
  * n = n0 + (n1 - n0) s
+ * chance of a headed limb to die back = b h_i (1 - L_i / P_i) a year
  * chance of falling = 1 - (1 - 1/T) a year
  * </pre>
  *
@@ -86,6 +87,24 @@ public final class Shedding implements Process {
       kill(context, weakest);
     }
     fall(context);
+    dieBack(context);
+  }
+
+  /** Headed limbs dry out from the cut as far as no leaf draws on their pipes; some die. */
+  private static void dieBack(YearContext context) {
+    TreeState state = context.state;
+    Limbs limbs = state.limbs;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      if (limbs.alive(limb) && limbs.tip[limb] == TipState.HEADED.code()) {
+        double served = limbs.servedLeafM2[limb];
+        double leaf = limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb];
+        double idle = served > 0 ? Math.max(0, 1 - leaf / served) : 0;
+        double fresh = context.parameters.shedding().headedDieback() * limbs.headingStimulus[limb];
+        if (context.random.uniform() < fresh * idle) {
+          kill(context, limb);
+        }
+      }
+    }
   }
 
   /** Net return of a square metre of leaf, mean over the crown, kg C m-2. */

@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.SproutParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
@@ -12,16 +13,21 @@ import longbough.model.state.TreeState;
  * Sprouts grow on, thin themselves, and the oldest turn into branches.
  *
  * <pre>
- * dh = k h1 v / (1 + a / ag),    n' = n (1 - t - c max(0, 1 - room / want)),    wood = n w h^3
+ * dh = k h1 v min(1, room / want) / (1 + a / ag),    wood = n w h^3
+ * n' = n (1 - m),   m = t + c min(1, a) max(0, 1 - room / want),   wood' = wood (1 - y m)
  * </pre>
  *
  * h length (m), a mean age (years), ag age at which growth in length has halved, h1 first-year
  * length of the species, v reserve over its set point; n number; t yearly thinning, c crowding
- * where the leaf area they want exceeds their room; w wood of a shoot over its length cubed (kg C
- * m-3). Growth is paid from the year's budget in proportion to the sprouts' share of the leaf, up
- * to a limit; the dead fall. Past some years a share a year is counted as limb foliage: fewer
- * sprouts, more bud fullness, the weak attachment stays on record as the limb's headed tip. Source:
- * Follett et al. 2016, Perrette et al. 2020 for the course; numbers mostly assumptions.
+ * where the leaf area they want exceeds their room, from their second year on; y mass of those that
+ * die over the mean: the small ones die, so that the mean length of the others is the greater; w
+ * wood of a shoot over its length cubed (kg C m-3). Growth is paid from the year's budget in
+ * proportion to the sprouts' share of the leaf, up to a limit; the dead fall. Past some years a
+ * share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak attachment
+ * stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al. 2020 for
+ * the course; of a willow coppice's shoots nine in ten died within three years and were a tenth of
+ * its mass (abstract, see parameters {@code sprout.dying_size}), of another's an eighth to a fifth
+ * in the first season; other numbers mostly assumptions.
  */
 public final class SproutGrowth implements Process {
 
@@ -32,7 +38,7 @@ public final class SproutGrowth implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("follett2016", "perrette2020");
+    return List.of("follett2016", "perrette2020", "willowthinning", "willowrotations");
   }
 
   @Override
@@ -75,26 +81,36 @@ public final class SproutGrowth implements Process {
     TreeState state = context.state;
     SproutParameters p = context.parameters.sprout();
     Sprouts sprouts = state.sprouts;
-    double length = sprouts.lengthM[cohort];
-    double wanted = sprouts.count[cohort] * p.leafPerLength2() * length * length;
-    double room = SproutRoom.leafAreaM2(state, context.parameters, cohort);
-    double crowding = wanted > room ? 1 - room / wanted : 0;
+    double crowding = Math.min(1, sprouts.ageYears[cohort]) * (1 - housed(context, cohort));
     double lost = Math.min(1, p.thinning() + p.crowding() * crowding);
-    context.ledger.book(Flow.SHED_WOOD, lost * sprouts.woodKgC[cohort]);
-    context.ledger.book(Flow.LEAF_LITTER, lost * sprouts.leafKgC[cohort]);
-    sprouts.woodKgC[cohort] *= 1 - lost;
-    sprouts.leafKgC[cohort] *= 1 - lost;
+    double mass = lost < 1 ? lost * p.dyingSize() : 1;
+    context.ledger.book(Flow.SHED_WOOD, mass * sprouts.woodKgC[cohort]);
+    context.ledger.book(Flow.LEAF_LITTER, mass * sprouts.leafKgC[cohort]);
+    sprouts.woodKgC[cohort] *= 1 - mass;
+    sprouts.leafKgC[cohort] *= 1 - mass;
+    sprouts.leafAreaM2[cohort] *= 1 - mass;
     sprouts.count[cohort] *= 1 - lost;
-    if (crowding == 0) {
-      sprouts.leafAreaM2[cohort] *= 1 - lost;
+    if (lost < 1) {
+      // The small ones die, so those that stay are longer than the mean was.
+      sprouts.lengthM[cohort] *= Fast.pow((1 - mass) / (1 - lost), 1.0 / 3);
     }
+  }
+
+  /** Share of the leaf area the sprouts of a cohort want that they have room for. */
+  private static double housed(YearContext context, int cohort) {
+    Sprouts sprouts = context.state.sprouts;
+    double length = sprouts.lengthM[cohort];
+    double perLength2 = context.parameters.sprout().leafPerLength2();
+    double wanted = sprouts.count[cohort] * perLength2 * length * length;
+    double room = SproutRoom.leafAreaM2(context.state, context.parameters, cohort);
+    return wanted > room ? room / wanted : 1;
   }
 
   /** Length after this year's growth, firstM being that of a sprout just born. */
   private static double nextLengthM(YearContext context, int cohort, double firstM) {
     Sprouts sprouts = context.state.sprouts;
     double slowed = 1 + sprouts.ageYears[cohort] / context.parameters.sprout().lengtheningYears();
-    return sprouts.lengthM[cohort] + firstM / slowed;
+    return sprouts.lengthM[cohort] + housed(context, cohort) * firstM / slowed;
   }
 
   private static double wantedKgC(YearContext context, int cohort, double lengthM) {

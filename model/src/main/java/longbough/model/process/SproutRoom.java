@@ -9,11 +9,12 @@ import longbough.model.state.TreeState;
  * Most leaf area that the sprouts of a cohort can carry.
  *
  * <pre>
- * on a limb:  max(0, h A - sum_z L_z)        on the trunk:  l per metre x section length
+ * on a limb:  max(0, P - sum_z L_z)        on the trunk:  l per metre x section length
  * </pre>
  *
- * A base area of the limb (m2); h leaf area that a unit of wood area supports in this tree (m2/m2),
- * from its full crown; L live leaves of the limb (m2). Source: pipe model, Shinozaki et al. 1964.
+ * P leaf area that the limb's pipes in use can serve (m2, {@link LimbPipes}); L live leaves of the
+ * limb (m2). So sprouts take the place of leaves that were lost and no more. Source: pipe model,
+ * Shinozaki et al. 1964.
  */
 final class SproutRoom {
 
@@ -24,8 +25,6 @@ final class SproutRoom {
       return p.sprout().trunkLeafMaxM2PerM() * Sprouts.SECTION_M;
     }
     Limbs limbs = state.limbs;
-    double diameter = limbs.baseDiameterM[cohort];
-    double supported = state.frame.leafPerWoodM2M2 * Math.PI / 4 * diameter * diameter;
-    return Math.max(0, supported - limbs.leafAreaM2(cohort));
+    return Math.max(0, limbs.servedLeafM2[cohort] - limbs.leafAreaM2(cohort));
   }
 }

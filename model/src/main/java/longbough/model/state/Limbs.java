@@ -61,6 +61,9 @@ public final class Limbs {
   /** Wood of the limb with its branches, kg C. */
   public final double[] woodKgC = new double[MAX];
 
+  /** Leaf area, with that of sprouts, which the limb's pipes in use can serve, m2. */
+  public final double[] servedLeafM2 = new double[MAX];
+
   /** Leaf area of each zone, one-sided (projected), m2. */
   public final double[] leafAreaM2 = new double[MAX * ZONES];
 
@@ -142,6 +145,7 @@ public final class Limbs {
     headingStimulus[limb] = 0;
     hungryYears[limb] = 0;
     woodKgC[limb] = 0;
+    servedLeafM2[limb] = 0;
     clearFoliage(limb);
   }
 
@@ -204,6 +208,7 @@ public final class Limbs {
     System.arraycopy(other.headingStimulus, 0, headingStimulus, 0, MAX);
     System.arraycopy(other.hungryYears, 0, hungryYears, 0, MAX);
     System.arraycopy(other.woodKgC, 0, woodKgC, 0, MAX);
+    System.arraycopy(other.servedLeafM2, 0, servedLeafM2, 0, MAX);
     int zones = MAX * ZONES;
     System.arraycopy(other.leafAreaM2, 0, leafAreaM2, 0, zones);
     System.arraycopy(other.leafKgC, 0, leafKgC, 0, zones);

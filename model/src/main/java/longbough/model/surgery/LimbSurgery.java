@@ -122,7 +122,7 @@ public final class LimbSurgery {
     }
     woundLimb(limb, removed, ratio / removed, position / removed, cut);
     answer(limb, removed / before, cut);
-    cutZones(limb, cut);
+    cutZones(limb);
     site.book(loseWood(limb, site.pruning.lateralWoodShare() * removed / before));
   }
 
@@ -161,9 +161,9 @@ public final class LimbSurgery {
     stimulus[limb] = Math.min(1, stimulus[limb] + (1 - stimulus[limb]) * Math.min(1, loss));
   }
 
-  private void cutZones(int limb, CutKind cut) {
+  /** Shoots leave with all their buds; what breaks below a heading cut are sprouts. */
+  private void cutZones(int limb) {
     Limbs limbs = site.state.limbs;
-    double budLoss = cut == CutKind.HEADING ? site.pruning.headingBudLoss() : 1;
     for (int z = 0; z < Limbs.ZONES; z++) {
       int zone = limb * Limbs.ZONES + z;
       double share = Math.min(1, taken[z]);
@@ -171,7 +171,7 @@ public final class LimbSurgery {
       double carbon = limbs.leafKgC[zone] * share;
       limbs.leafAreaM2[zone] -= limbs.leafAreaM2[zone] * share;
       limbs.leafKgC[zone] -= carbon;
-      limbs.budFullness[zone] -= limbs.budFullness[zone] * share * budLoss;
+      limbs.budFullness[zone] -= limbs.budFullness[zone] * share;
       site.book(carbon + site.reserve.takeWithLeaves(carbon));
     }
   }

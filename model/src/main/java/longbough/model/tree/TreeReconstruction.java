@@ -132,6 +132,9 @@ public final class TreeReconstruction {
         limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone] * left;
       }
     }
+    for (int limb = 0; limb < limbs.count; limb++) {
+      limbs.servedLeafM2[limb] = limbs.leafAreaM2(limb);
+    }
   }
 
   private static void pools(TreeState state, MeasuredTree tree, ModelParameters p) {

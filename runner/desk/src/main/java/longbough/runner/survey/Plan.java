@@ -85,8 +85,7 @@ public record Plan(Map<String, String> blocks, Map<String, String> site) {
     return new Plan(changed, site);
   }
 
-  /** Whether it says the climate. */
-  public boolean hasClimate() {
+  private boolean hasClimate() {
     return blocks.containsKey(CLIMATE);
   }
 

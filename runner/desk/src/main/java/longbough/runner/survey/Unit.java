@@ -30,8 +30,7 @@ public enum Unit {
     return metric;
   }
 
-  /** Whether people call it so. */
-  public boolean called(String text) {
+  boolean called(String text) {
     return text.equals(word) || otherWords.contains(text);
   }
 

@@ -24,18 +24,10 @@ public enum Certainty {
     return word;
   }
 
-  static Certainty of(PairedDifference difference) {
-    return of(difference.shareBetter());
-  }
-
-  /** Whether a share of the futures is enough to say that one regime does better. */
-  public static boolean told(double share) {
-    return of(share) != OPEN;
-  }
-
-  private static Certainty of(double share) {
+  /** How sure it is that the regime does better. */
+  public static Certainty of(PairedDifference difference) {
     for (Certainty level : values()) {
-      if (share >= level.leastShare) {
+      if (difference.shareBetter() >= level.leastShare) {
         return level;
       }
     }

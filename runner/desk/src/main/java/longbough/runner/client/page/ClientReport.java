@@ -28,8 +28,7 @@ public final class ClientReport {
 
   /** For paper: the same body, set on A4 sheets with a running head. */
   public static String paper(ClientInput input) {
-    String style = style("client.css") + style("client-paper.css") + PaperStyle.of(input);
-    return page(input.onPaper(), style);
+    return page(input, style("client.css") + style("client-paper.css") + PaperStyle.of(input));
   }
 
   private static String page(ClientInput input, String style) {

@@ -61,9 +61,7 @@ final class InspectPart implements Part {
             .collect(Collectors.joining(", "));
     page.element(
         "td",
-        cuts.isEmpty()
-            ? input.say("inspect.no_cut")
-            : input.say("inspect.in_years", when.afterVisits().size(), cuts),
+        cuts.isEmpty() ? input.say("inspect.no_cut") : input.say("inspect.in_years", cuts),
         "class",
         "word");
     page.element("td", from(input, when.weakFrom()), "class", "word");

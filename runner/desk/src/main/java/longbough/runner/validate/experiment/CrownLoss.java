@@ -17,7 +17,8 @@ import longbough.runner.validate.lab.Played;
  * P15a to P15d: radial growth over three years after an ice storm took part of the crown. Breakage
  * is stood in for by heading cuts spread evenly, left as stubs, in winter; a loss class by its
  * middle (25, 62 and 85 %). A loss counts as felt once growth is below 0.90, the lower end of what
- * the source calls not different.
+ * the source calls not different. The trees stood in hardwood stands, dominant or nearly so in the
+ * canopy: neighbours all round, as tall as the tree.
  */
 public final class CrownLoss implements Experiment {
   private static final double[] LOSS = {0.1, 0.2, 0.25, 0.3, 0.4, 0.5, 0.62, 0.85};
@@ -25,9 +26,10 @@ public final class CrownLoss implements Experiment {
   private static final double HALF_TO_THREE_QUARTERS = 0.62;
   private static final double ABOVE = 0.85;
   private static final double FELT = 0.90;
+  private static final double STAND = 0;
   private static final int YEARS = 3;
   private static final String SET_UP =
-      "%s of 30 cm, continental, 20 futures; ice damage as even heading cuts left as stubs, in winter;"
+      "%s of 30 cm, closed in all round, continental, 20 futures; ice damage as even heading cuts left as stubs, in winter;"
           + " R of diameter growth over years 1-3.";
 
   @Override
@@ -84,7 +86,7 @@ public final class CrownLoss implements Experiment {
   }
 
   private static Map<Double, Double> ratios(String species) {
-    Lab lab = Lab.of(species, 0.3, Lab.CONTINENTAL, YEARS, 20);
+    Lab lab = Lab.of(species, 0.3, Lab.CONTINENTAL, YEARS, 20).crowded(STAND);
     double alone = lab.alone().growthCm(0, YEARS);
     Map<Double, Double> ratios = new LinkedHashMap<>();
     for (double loss : LOSS) {

@@ -20,7 +20,7 @@ public final class Rings implements Experiment {
   private static final int YEARS = 70;
   private static final int MEMBERS = 25;
   private static final int SETTLED = 10;
-  private static final int EATEN_MEMBERS = 80;
+  private static final int EATEN_MEMBERS = 400;
   private static final double DBH_M = 0.2;
   private static final double OPENNESS = 0.5;
   private static final double SHADED = 0.2;
@@ -71,7 +71,7 @@ public final class Rings implements Experiment {
         enough && check.holds(ratio),
         enough && ratio < mean(living) && mean(living) >= LIVING_LEAST,
         "Red oak and green ash from 20 cm dbh, closed in at the sides (openness 0.2), continental"
-            + " climate, an insect year in every other, 80 futures of 70 years; chosen so that some"
+            + " climate, an insect year in every other, 400 futures of 70 years; chosen so that some"
             + " trees die of exhaustion at all.",
         check.readings(ratio));
   }

@@ -5,23 +5,27 @@ import static longbough.runner.validate.experiment.Judged.f;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 import longbough.model.history.History;
 import longbough.model.history.TreeEvent;
 import longbough.model.history.YearColumn;
 import longbough.model.pruning.CutKind;
 import longbough.model.pruning.Operation;
+import longbough.model.pruning.Visit;
 import longbough.model.pruning.Where;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 
 /**
  * P14: a young sycamore maple topped, reduced to laterals or thinned by removal cuts in years 1 and
- * 3, the depth set so that each takes the same share of the foliage the first time.
+ * 3, the depth set so that each visit takes a third of the foliage. The source topped branch by
+ * branch: its cuts "suppressed the primary axis without providing a substitute", while reduction
+ * left a lateral to lead. So leader and limbs are shortened alike in both and only the cuts differ.
  */
 public final class ToppingAgainstReduction implements Experiment {
   private static final String SPECIES = "acer-pseudoplatanus";
   private static final double DBH_M = 0.08;
-  private static final double DOSE = 0.3;
+  private static final double DOSE = 1.0 / 3;
   private static final int YEARS = 5;
   private static final int MEMBERS = 30;
 
@@ -32,7 +36,7 @@ public final class ToppingAgainstReduction implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Played topped = play(share -> new Operation.Top(Double.NaN, 1 - share));
+    Played topped = play(share -> new Operation.Reduce(share, share, false));
     Played reduced = play(share -> new Operation.Reduce(share, share, true));
     Played thinned = play(share -> new Operation.Thin(share, Where.EVENLY, CutKind.REMOVAL));
     double[] sprouts = {sprouts(topped), sprouts(reduced), sprouts(thinned)};
@@ -85,21 +89,35 @@ public final class ToppingAgainstReduction implements Experiment {
     return history.events().stream().filter(e -> e instanceof TreeEvent.LimbDied).count();
   }
 
-  /** The visits at the depth that takes the dose, found by halving. */
+  /** The two visits at the depths that take the dose. */
   private static Played play(DoubleFunction<Operation> operation) {
+    Visit first =
+        Lab.once(1, deepEnough(operation, depth -> lab(1, 1).play(Lab.once(1, depth)).dose(1)));
+    Visit second =
+        Lab.once(
+            3,
+            deepEnough(
+                operation, depth -> lab(3, 1).play(List.of(first, Lab.once(3, depth))).dose(3)));
+    return lab(YEARS, MEMBERS).play(List.of(first, second));
+  }
+
+  /** The operation at the depth that takes the dose, found by halving. */
+  private static Operation deepEnough(
+      DoubleFunction<Operation> operation, ToDoubleFunction<Operation> dose) {
     double low = 0;
     double high = 0.9;
-    Lab one = Lab.of(SPECIES, DBH_M, Lab.MARITIME, 1, 1);
     for (int step = 0; step < 12; step++) {
       double middle = (low + high) / 2;
-      if (one.play(Lab.once(1, operation.apply(middle))).dose(1) < DOSE) {
+      if (dose.applyAsDouble(operation.apply(middle)) < DOSE) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    Operation found = operation.apply((low + high) / 2);
-    return Lab.of(SPECIES, DBH_M, Lab.MARITIME, YEARS, MEMBERS)
-        .play(List.of(Lab.once(1, found), Lab.once(3, found)));
+    return operation.apply((low + high) / 2);
+  }
+
+  private static Lab lab(int years, int members) {
+    return Lab.of(SPECIES, DBH_M, Lab.MARITIME, years, members);
   }
 }
