@@ -2,6 +2,7 @@ package longbough.runner.cli;
 
 import java.util.List;
 import longbough.runner.compare.EnginePlayer;
+import longbough.runner.update.Effort;
 
 /** The one list of commands, in the order in which {@code --help} shows them. */
 final class Subcommands {
@@ -28,6 +29,10 @@ final class Subcommands {
               "assumptions",
               "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),
+          new Subcommand(
+              "update",
+              "Weighs the futures of a scenario by what was measured on a later visit.",
+              () -> new UpdateCommand(Effort.USUAL)),
           new Subcommand(
               "batch",
               "Plays many trees and ranks them by the trouble they are in.",

@@ -1,0 +1,201 @@
+package longbough.runner.update.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import longbough.runner.update.Futures;
+import longbough.runner.update.Outlook;
+import longbough.runner.update.Updated;
+import longbough.runner.verdict.Figures;
+import longbough.runner.verdict.Verdict;
+
+/** The sentences of an update that the terminal and the page share. */
+final class UpdateWords {
+  private static final double PERCENT = 100;
+  private static final double CM = 100;
+
+  /** A share of futures must move by this much, in points, to be worth a sentence of its own. */
+  private static final double WORTH_TELLING = 0.05;
+
+  private UpdateWords() {}
+
+  static String tree(Updated updated) {
+    return "%s (%s), trunk %.0f cm at the start; %d years, %d futures, seed %d"
+        .formatted(
+            updated.input().species().commonName(),
+            updated.input().species().scientificName(),
+            CM * updated.input().tree().dbhM(),
+            updated.input().years(),
+            updated.input().members(),
+            updated.input().seed());
+  }
+
+  static String followed(Updated updated) {
+    return "Regime followed until the visit in year "
+        + updated.visit().lastYear()
+        + ": "
+        + Verdict.quoted(updated.regime(updated.followed()))
+        + (updated.followedByDefault()
+            ? " (taken since it is the first; --followed names another)."
+            : ".");
+  }
+
+  /** What the visit is worth, in one sentence for the head of a page. */
+  static String standing(Updated updated) {
+    String p = share(updated.outlook().pValue());
+    return switch (updated.standing()) {
+      case FORETOLD ->
+          "The visit lies within what was foretold: "
+              + p
+              + " of the futures would have surprised as much or more.";
+      case DOUBTFUL ->
+          "The visit lies at the edge of what was foretold: only "
+              + share(updated.outlook().surprise())
+              + " of the futures would have surprised as much or more. Take the new forecast with"
+              + " care, and check the measurements.";
+      case OUTSIDE ->
+          "The measured tree lies outside everything that was foretold ("
+              + p
+              + " of the futures would have surprised as much or more; the tree lives or dies as found"
+              + " in "
+              + share(updated.outlook().fitting())
+              + "). The forecast is not narrowed: weights on the few futures that come nearest would"
+              + " look exact and be wrong.";
+      case DEAD ->
+          "The tree was found dead, as it is by then in "
+              + share(updated.outlook().fitting())
+              + " of the futures: there is nothing left to forecast.";
+    };
+  }
+
+  /** What may lie behind a visit that nobody foretold. */
+  static List<String> reasons(Updated updated) {
+    List<String> lines = new ArrayList<>();
+    for (Outlook.Figure figure : updated.outlook().figures()) {
+      if (figure.pValue() < WORTH_TELLING) {
+        lines.add(
+            "%s of year %d: measured %s, foretold %s (nine futures in ten)."
+                .formatted(
+                    figure.measured().quantity().label(),
+                    figure.measured().year(),
+                    number(figure.measured().value()),
+                    range(figure)));
+      }
+    }
+    lines.add(
+        "To look into: a unit or a year mistaken, another regime followed than named, a start"
+            + " measured wrong, something the model doesn't know (a pest, a changed site, a neighbour),"
+            + " or the model itself being wrong about this tree.");
+    return lines;
+  }
+
+  /** How the futures were weighed. */
+  static List<String> weighing(Updated updated) {
+    List<String> lines = new ArrayList<>(List.of(standing(updated)));
+    if (!updated.narrowed()) {
+      lines.addAll(updated.visit().dead() ? List.of() : reasons(updated));
+      return lines;
+    }
+    String tried = updated.tried().size() + " futures tried";
+    if (!updated.resampled() && updated.after().count() == updated.tried().size()) {
+      lines.add(
+          "Effective number of futures: "
+              + Math.round(updated.effective())
+              + " of "
+              + updated.tried().size()
+              + ". They are enough, so the scenario\u2019s own futures carry the new forecast, each with"
+              + " its weight.");
+    } else {
+      lines.add(
+          "Effective number of futures: "
+              + Math.round(updated.effective())
+              + " of "
+              + tried
+              + ", weighed as they are; year by year never fewer than "
+              + Math.round(updated.least())
+              + (updated.resampled()
+                  ? ", with resampling and stirring ("
+                      + share(updated.kept())
+                      + " of the stirred kept)"
+                  : "")
+              + ". "
+              + updated.after().count()
+              + " futures of equal weight carry the new forecast, each with weather of its own after the"
+              + " visit.");
+    }
+    if (updated.least() < LEAST_EFFECTIVE) {
+      lines.add(
+          "So few that the ends of the new bands are rough: the visit says much that hardly any future"
+              + " foretold.");
+    }
+    return lines;
+  }
+
+  private static final double LEAST_EFFECTIVE = 50;
+
+  /** What the regimes' shares have become, where there are several. */
+  static List<String> verdict(Updated updated) {
+    List<String> lines = new ArrayList<>();
+    String first = Verdict.quoted(updated.regime(0));
+    for (Updated.Turn turn : updated.turns()) {
+      Futures.Share before = turn.before();
+      Futures.Share after = turn.after();
+      boolean moved = Math.abs(after.better() - before.better()) >= WORTH_TELLING;
+      boolean told = Double.isFinite(before.better()) && Double.isFinite(after.better());
+      if (told && moved) {
+        lines.add(
+            "%s: %s better than %s in %s of futures, before the visit in %s."
+                .formatted(
+                    turn.metric().label(),
+                    Verdict.quoted(updated.regime(turn.regime())),
+                    first,
+                    share(after.better()),
+                    share(before.better())));
+      }
+    }
+    if (lines.isEmpty() && updated.input().regimes().size() > 1) {
+      lines.add(
+          "No regime is better than "
+              + first
+              + " in a share of the futures that the visit has moved by five points or more.");
+    }
+    return lines;
+  }
+
+  /** How to read it. */
+  static List<String> reading(Updated updated) {
+    return List.of(
+        "Before: the scenario\u2019s futures, all alike. After: futures weighed by how well they foretold"
+            + " the visit, with the usual errors of measuring and with the model\u2019s own discrepancy;"
+            + " errors.csv of the program says how large and why.",
+        "The other regimes show what the same futures would have brought had they been followed from the"
+            + " start; they were not, and a change of plan from now on is another scenario.",
+        "Bands hold nine of ten futures and speak of living trees; they tell the chance within the model,"
+            + " not how wrong the model may be.",
+        "One visit tells little about decay inside the trunk: bands that hardly change were hardly"
+            + " informed.");
+  }
+
+  static String share(double share) {
+    if (Double.isNaN(share)) {
+      return Figures.percent(share);
+    }
+    double percent = PERCENT * share;
+    return percent > 0 && percent < 1
+        ? String.format(Locale.ROOT, "%.1f\u00a0%%", percent)
+        : Figures.percent(share);
+  }
+
+  static String range(Outlook.Figure figure) {
+    return number(figure.low()) + " to " + number(figure.high()) + unit(figure);
+  }
+
+  static String unit(Outlook.Figure figure) {
+    String unit = figure.measured().quantity().unit();
+    return unit.isEmpty() || unit.equals("number") ? "" : "\u00a0" + unit;
+  }
+
+  static String number(double value) {
+    return Figures.number(value);
+  }
+}
