@@ -68,6 +68,17 @@ final class Law {
 
   /** Logarithm of the density of the readings. */
   double logDensity(double[] readings) {
+    double sum = -squaredDistance(readings) / 2;
+    for (int i = 0; i < count; i++) {
+      sum -= StrictMath.log(factor[i][i]) + HALF_LOG_TWO_PI;
+    }
+    return sum;
+  }
+
+  /**
+   * u'u: how far the readings lie from the future, in its own measure; chi-square if it is true.
+   */
+  double squaredDistance(double[] readings) {
     double[] solved = new double[count];
     double sum = 0;
     for (int i = 0; i < count; i++) {
@@ -76,7 +87,7 @@ final class Law {
         rest -= factor[i][j] * solved[j];
       }
       solved[i] = rest / factor[i][i];
-      sum -= solved[i] * solved[i] / 2 + StrictMath.log(factor[i][i]) + HALF_LOG_TWO_PI;
+      sum += solved[i] * solved[i];
     }
     return sum;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import longbough.model.random.RandomStream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * Whether the visit lies within what was foretold, before anything is narrowed by it.
@@ -19,10 +20,12 @@ import longbough.model.random.RandomStream;
  * nothing about its figures; how many there are is told apart, and the smaller share counts.
  *
  * @param pValue share of the futures whose own visit would have been as unexpected or more
+ * @param nearest chance that a visit would lie as far from the future that comes nearest, if that
+ *     were the true one; a few futures can't give a small p-value, but can all be far away
  * @param fitting share of the futures in which the tree lives or dies as found
  * @param figures each figure by itself
  */
-public record Outlook(double pValue, double fitting, List<Figure> figures) {
+public record Outlook(double pValue, double nearest, double fitting, List<Figure> figures) {
   /** Futures asked; more make the p-value finer but take the square of the time. */
   private static final int MOST_ASKED = 1000;
 
@@ -62,7 +65,7 @@ public record Outlook(double pValue, double fitting, List<Figure> figures) {
     }
     double fitting = (double) fit / told.size();
     if (asked.isEmpty()) {
-      return new Outlook(0, fitting, List.of());
+      return new Outlook(0, 0, fitting, List.of());
     }
     int count = visit.figures().size();
     List<Law> laws = new ArrayList<>();
@@ -85,12 +88,21 @@ public record Outlook(double pValue, double fitting, List<Figure> figures) {
       figures.add(figure(visit.figures().get(i), i, drawn));
     }
     double pValue = count == 0 ? 1 : (1.0 + asUnexpected) / (1.0 + drawn.length);
-    return new Outlook(pValue, fitting, figures);
+    return new Outlook(pValue, nearest(laws, found), fitting, figures);
   }
 
-  /** The smaller of the p-value and the share that lives or dies as found. */
+  /** The smallest of the three shares. */
   public double surprise() {
-    return Math.min(pValue, fitting);
+    return Math.min(Math.min(pValue, nearest), fitting);
+  }
+
+  private static double nearest(List<Law> laws, double[] readings) {
+    if (readings.length == 0) {
+      return 1;
+    }
+    double least =
+        laws.stream().mapToDouble(law -> law.squaredDistance(readings)).min().orElseThrow();
+    return 1 - new ChiSquaredDistribution(readings.length).cumulativeProbability(least);
   }
 
   private static double logMean(List<Law> laws, double[] readings, int without) {

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Finds the scenarios of this checkout. */
-final class ShippedScenarios {
+public final class ShippedScenarios {
 
   private ShippedScenarios() {}
 
-  static Path folder() {
+  public static Path folder() {
     for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
       Path folder = at.resolve("scenarios");
       if (Files.isRegularFile(folder.resolve("canal-side-lime.yaml"))) {

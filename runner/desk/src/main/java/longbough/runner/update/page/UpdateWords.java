@@ -54,10 +54,12 @@ final class UpdateWords {
               + " of the futures would have surprised as much or more. Take the new forecast with"
               + " care, and check the measurements.";
       case OUTSIDE ->
-          "The measured tree lies outside everything that was foretold ("
+          "The measured tree lies outside everything that was foretold (as unexpected or more: "
               + p
-              + " of the futures would have surprised as much or more; the tree lives or dies as found"
-              + " in "
+              + " of the futures; as far from the future that comes nearest, if that were true: a chance"
+              + " of "
+              + share(updated.outlook().nearest())
+              + "; living or dead as found: "
               + share(updated.outlook().fitting())
               + "). The forecast is not narrowed: weights on the few futures that come nearest would"
               + " look exact and be wrong.";
