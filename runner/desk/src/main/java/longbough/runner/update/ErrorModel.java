@@ -11,7 +11,7 @@ import longbough.shared.source.ParameterTable;
  *
  * <pre>
  * y_i = x_i + d_i e_i + sum_g l_ig z_g,      e, z independent standard normal
- * d_i^2 = a^2 + (r x_i)^2 (+ w^2 / 12 where a class of width w was written)
+ * d_i^2 = a^2 + (r x_i)^2 (+ w^2 / 12 where a word stands for a range of width w)
  * l_ig: start a0;   side s x_i;   model m (x_i - x_0) or m x_i, or M points
  * </pre>
  *

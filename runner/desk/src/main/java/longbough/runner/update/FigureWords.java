@@ -9,7 +9,7 @@ import longbough.shared.source.DataRow;
 
 /** The words by which a file names its figures, with their units, limits and meaning. */
 public final class FigureWords {
-  static final String CLASS_WORD = "dieback_class";
+  static final String IN_WORDS = "dieback";
   private static final String FOLDER = "longbough/runner/update/";
 
   private FigureWords() {}
@@ -46,10 +46,17 @@ public final class FigureWords {
     return words;
   }
 
-  /** From and to of a class of dieback, per cent of the crown. */
-  static double[] dieback(int number) {
-    List<String> header = List.of("class", "from_percent", "to_percent");
-    DataRow row = DataFile.rows(FOLDER + "dieback-classes.csv", header).get(number);
-    return new double[] {row.number("from_percent"), row.number("to_percent")};
+  /**
+   * From and to in per cent of each word for dieback: the words of scenario files, each reaching
+   * half-way to its neighbours.
+   */
+  static Map<String, double[]> dieback() {
+    List<String> header = List.of("word", "from_percent", "to_percent");
+    Map<String, double[]> words = new LinkedHashMap<>();
+    for (DataRow row : DataFile.rows(FOLDER + "dieback-words.csv", header)) {
+      words.put(
+          row.text("word"), new double[] {row.number("from_percent"), row.number("to_percent")});
+    }
+    return words;
   }
 }

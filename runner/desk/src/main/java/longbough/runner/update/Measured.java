@@ -8,7 +8,7 @@ package longbough.runner.update;
  * @param quantity what was measured
  * @param value in the quantity's unit; for alive 1 or 0
  * @param error standard error of the reading in the quantity's unit; NaN where the usual one holds
- * @param classWidth width of the class that the value stands for; 0 where it is a number
+ * @param classWidth width of the range that a word stands for; 0 where the value is a number
  * @param word what the file calls it
  * @param written the value as written
  */

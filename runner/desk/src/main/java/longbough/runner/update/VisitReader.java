@@ -110,22 +110,16 @@ public final class VisitReader {
     if (word.quantity() == Quantity.ALIVE) {
       return alive(line, year, word, text, errorText);
     }
+    if (word.word().equals(FigureWords.IN_WORDS)) {
+      return dieback(line, year, word, text, errorText);
+    }
     Double value = number(text);
-    boolean fits = value != null && value >= word.low() && value <= word.high();
-    boolean grade = word.word().equals(FigureWords.CLASS_WORD);
-    if (!fits || (grade && value != Math.rint(value))) {
-      String kind = grade ? "a whole number from " : "a number from ";
-      String allowed = kind + plain(word.low()) + " to " + plain(word.high());
+    if (value == null || value < word.low() || value > word.high()) {
+      String allowed = "a number from " + plain(word.low()) + " to " + plain(word.high());
       add(line, 3, "value", quoted(text), allowed, "check figure and unit: " + word.word());
       return null;
     }
     double error = error(line, word, errorText);
-    if (grade) {
-      double[] ends = FigureWords.dieback((int) (double) value);
-      double middle = (ends[0] + ends[1]) / 2;
-      return new Measured(
-          line, year, word.quantity(), middle, error, ends[1] - ends[0], word.word(), text);
-    }
     return new Measured(
         line,
         year,

@@ -107,7 +107,7 @@ class UpdateCommandTest {
     assertThat(update(scenario)).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(told.err()).contains("--measured");
     assertThat(told.run(command(), "--help")).isZero();
-    assertThat(told.out()).contains("trunk_girth_in", "sprout_length_ft", "dieback_class");
+    assertThat(told.out()).contains("trunk_girth_in", "sprout_length_ft", "dieback_percent");
   }
 
   @Test

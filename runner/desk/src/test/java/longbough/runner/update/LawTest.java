@@ -62,7 +62,7 @@ class LawTest {
 
   @Test
   void aClassIsAsWideAsItIs() {
-    Measured grade = new Measured(2, 6, Quantity.DIEBACK, 37.5, 2, 25, "dieback_class", "2");
+    Measured grade = new Measured(2, 6, Quantity.DIEBACK, 37.5, 2, 25, "dieback", "severe");
     ErrorModel errors = new ErrorModel(List.of(grade), new double[1]);
     assertThat(errors.own(0, 30)).isCloseTo(Math.sqrt(4 + 625 / 12.0), within(1e-9));
   }

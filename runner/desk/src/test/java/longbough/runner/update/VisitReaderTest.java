@@ -42,7 +42,7 @@ class VisitReaderTest {
             3,trunk_diameter_cm,50.5,
             6,height_ft,59,
             5,ring_width_in,0.2,
-            6,dieback_class,2,
+            6,dieback,moderate,
             """);
     assertThat(visit.figures()).extracting(Measured::year).containsExactly(3, 5, 6, 6, 6);
     Measured girth = visit.figures().get(2);
@@ -50,8 +50,8 @@ class VisitReaderTest {
     assertThat(girth.error()).isCloseTo(0.5 * 2.54 / Math.PI, within(1e-9));
     assertThat(visit.figures().get(1).value()).isCloseTo(5.08, within(1e-12));
     assertThat(visit.figures().get(3).value()).isCloseTo(59 * 0.3048, within(1e-12));
-    assertThat(visit.figures().get(4).value()).isEqualTo(37.5);
-    assertThat(visit.figures().get(4).classWidth()).isEqualTo(25);
+    assertThat(visit.figures().get(4).value()).isEqualTo(27.5);
+    assertThat(visit.figures().get(4).classWidth()).isEqualTo(20);
     assertThat(visit.figures().get(0).error()).isNaN();
     assertThat(visit.lastAliveYear()).as("what is measured lives").isEqualTo(6);
     assertThat(visit.dead()).isFalse();
@@ -82,7 +82,7 @@ class VisitReaderTest {
             5,height_m,350,
             6,alive,perhaps,
             6,sprouts,12,-1
-            6,dieback_class,1.5,
+            6,dieback,heavy,
             6,height_m,18
             """);
     String all = String.join("\n", found);
@@ -94,7 +94,7 @@ class VisitReaderTest {
         .contains("line 5, column 3: value: found '350'")
         .contains("line 6, column 3: value: found 'perhaps'; allowed: yes or no")
         .contains("line 7, column 4: error: found '-1'")
-        .contains("line 8, column 3: value: found '1.5'; allowed: a whole number from 0 to 4")
+        .contains("line 8, column 3: value: found 'heavy'; allowed: none, slight, moderate, severe")
         .contains("line 9", "found 3 cells; allowed: 4 cells", "mend:");
   }
 
@@ -134,7 +134,12 @@ class VisitReaderTest {
   @Test
   void everyWordIsUnderstood() throws IOException {
     for (FigureWords.Word word : FigureWords.all().values()) {
-      String value = word.quantity() == Quantity.ALIVE ? "yes" : plain(word.high());
+      String value =
+          switch (word.word()) {
+            case "alive" -> "yes";
+            case FigureWords.IN_WORDS -> "slight";
+            default -> plain(word.high());
+          };
       MeasuredVisit visit = read("year,what,value\n4," + word.word() + "," + value + "\n");
       assertThat(visit.lastAliveYear()).as(word.word()).isEqualTo(4);
     }
