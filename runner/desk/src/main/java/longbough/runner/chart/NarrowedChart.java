@@ -15,6 +15,7 @@ public final class NarrowedChart {
   private static final String BEFORE = "#7d8583";
   private static final String AFTER = RegimeStyle.of(0).colour();
   private static final String MEASURED = RegimeStyle.of(1).colour();
+  private static final String TIME = "Years from the start";
   private static final double TITLE = 22;
   private static final double HEAD = 118;
   private static final double PANEL = 220;
@@ -164,9 +165,7 @@ public final class NarrowedChart {
     band(plot, panel.before(), BEFORE, true);
     band(plot, panel.after(), AFTER, false);
     plot.foot(
-        NiceScale.years(figure.years()).stream().map(Integer::doubleValue).toList(),
-        "",
-        LineChart.TIME.replace("now", "the start"));
+        NiceScale.years(figure.years()).stream().map(Integer::doubleValue).toList(), "", TIME);
     for (Point point : panel.points()) {
       double x = plot.x(point.year());
       double y = plot.y(point.value() - low);

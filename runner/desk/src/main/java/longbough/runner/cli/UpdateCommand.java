@@ -58,6 +58,13 @@ final class UpdateCommand implements Callable<Integer> {
       description = "The regime that was followed until then; by default the first.")
   private String followed;
 
+  @Option(
+      names = "--from-now",
+      description =
+          "Let the other regimes begin after the visit, as a change of plan; by default they are"
+              + " shown as if they had been followed from the start.")
+  private boolean fromNow;
+
   @Mixin private PlayOptions options;
 
   @Option(
@@ -97,7 +104,8 @@ final class UpdateCommand implements Callable<Integer> {
     // Asked for before anything is played: nobody should wait for a result that cannot be kept.
     try (OutputFolder output =
         OutputFolder.prepare(out == null ? Path.of("out", name + "-update") : out)) {
-      Updated updated = played(input, visit, regime);
+      SimulationInput asked = fromNow ? UpdateRun.turning(input, regime, visit.lastYear()) : input;
+      Updated updated = played(asked, visit, regime);
       UpdatePublication.write(
           updated, file.getFileName().toString(), scenario.sha256(), Version.text(), output);
       print(updated, OptionCheck.shown(output.finish()).resolve(UpdatePublication.REPORT));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.IntConsumer;
 import longbough.model.SimulationInput;
 import longbough.model.history.History;
+import longbough.model.pruning.Regime;
 import longbough.shared.source.ParameterTable;
 import longbough.shared.source.Sourced;
 
@@ -42,6 +43,21 @@ public final class UpdateRun {
         places.put(row.name(), places.size());
       }
     }
+  }
+
+  /**
+   * The scenario where the other regimes begin after the visit, the one that was followed before
+   * it: what a change of plan from now on would bring.
+   *
+   * @param followed place of the regime that was followed; negative for the first
+   */
+  public static SimulationInput turning(SimulationInput input, int followed, int year) {
+    Regime before = input.regimes().get(Math.max(0, followed));
+    List<Regime> regimes =
+        input.regimes().stream()
+            .map(regime -> regime == before ? regime : PlanTurn.of(before, regime, year))
+            .toList();
+    return input.playing(regimes, input.years(), input.members(), input.seed());
   }
 
   /**

@@ -131,6 +131,21 @@ public final class VisitReader {
         text);
   }
 
+  private Measured dieback(
+      int line, int year, FigureWords.Word word, String text, String errorText) {
+    Map<String, double[]> words = FigureWords.dieback();
+    double[] ends = words.get(text);
+    if (ends == null) {
+      String mend = "choose a word, or give a number as dieback_percent";
+      add(line, 3, "value", quoted(text), String.join(", ", words.keySet()), mend);
+      return null;
+    }
+    double error = error(line, word, errorText);
+    double middle = (ends[0] + ends[1]) / 2;
+    return new Measured(
+        line, year, word.quantity(), middle, error, ends[1] - ends[0], word.word(), text);
+  }
+
   private Measured alive(int line, int year, FigureWords.Word word, String text, String errorText) {
     if (!text.equals("yes") && !text.equals("no")) {
       add(line, 3, "value", quoted(text), "yes or no", "write yes or no");

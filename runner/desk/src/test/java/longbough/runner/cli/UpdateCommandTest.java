@@ -82,6 +82,14 @@ class UpdateCommandTest {
   }
 
   @Test
+  void otherPlansMayBeginAfterTheVisit() throws IOException {
+    assertThat(update(scenario, "--measured", visit, "--from-now")).as(told.err()).isZero();
+    assertThat(told.out()).contains("top, from year 4");
+    assertThat(Files.readString(place.resolve("result/forecast.csv")))
+        .contains("\"top, from year 4\",height_m,6,");
+  }
+
+  @Test
   void mistakesOfAllKindsAreReportedTogetherAndLeaveNothing() throws IOException {
     Files.writeString(place.resolve("visit.csv"), "year,what,value\n9,height_m,18\n2,girth,3\n");
     assertThat(update(scenario, "--measured", visit, "--followed=topp"))

@@ -3,8 +3,12 @@ package longbough.runner.update.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import longbough.runner.compare.Band;
+import longbough.runner.update.ForecastFigure;
 import longbough.runner.update.Futures;
+import longbough.runner.update.Measured;
 import longbough.runner.update.Outlook;
+import longbough.runner.update.Quantity;
 import longbough.runner.update.Updated;
 import longbough.runner.verdict.Figures;
 import longbough.runner.verdict.Verdict;
@@ -16,6 +20,12 @@ final class UpdateWords {
 
   /** A share of futures must move by this much, in points, to be worth a sentence of its own. */
   private static final double WORTH_TELLING = 0.05;
+
+  /** Fewer futures than this leave the ends of a 90 % band to two or three of them. */
+  private static final double LEAST_EFFECTIVE = 50;
+
+  /** A forecast that passes a measured figure by more standard errors than this is told of. */
+  private static final double PASSES = 2;
 
   private UpdateWords() {}
 
@@ -125,6 +135,8 @@ final class UpdateWords {
               + " futures of equal weight carry the new forecast, each with weather of its own after the"
               + " visit.");
     }
+    passed(updated, ForecastFigure.TRUNK_DIAMETER_CM, Quantity.TRUNK_DIAMETER, lines);
+    passed(updated, ForecastFigure.HEIGHT_M, Quantity.HEIGHT, lines);
     if (updated.least() < LEAST_EFFECTIVE) {
       lines.add(
           "So few that the ends of the new bands are rough: the visit says much that hardly any future"
@@ -133,7 +145,33 @@ final class UpdateWords {
     return lines;
   }
 
-  private static final double LEAST_EFFECTIVE = 50;
+  /** Where even the weighed futures miss what was measured, the reader must know it. */
+  private static void passed(
+      Updated updated, ForecastFigure figure, Quantity quantity, List<String> lines) {
+    Band band = updated.after(figure, updated.followed());
+    Measured last = null;
+    for (Measured measured : updated.visit().figures()) {
+      last = measured.quantity() == quantity ? measured : last;
+    }
+    if (last == null) {
+      return;
+    }
+    double reach = PASSES * updated.readingError(last);
+    boolean above = last.value() > band.high()[last.year()] + reach;
+    boolean below = last.value() < band.low()[last.year()] - reach;
+    if (above || below) {
+      lines.add(
+          "Even the futures that agree best show a %s of %s to %s in year %d, where %s was measured: the"
+                  .formatted(
+                      quantity.label(),
+                      number(band.low()[last.year()]),
+                      number(band.high()[last.year()]),
+                      last.year(),
+                      number(last.value()))
+              + " rest is put down to the model\u2019s own error, and the later figures are likely too "
+              + (above ? "low." : "high."));
+    }
+  }
 
   /** What the regimes' shares have become, where there are several. */
   static List<String> verdict(Updated updated) {
@@ -170,8 +208,8 @@ final class UpdateWords {
         "Before: the scenario\u2019s futures, all alike. After: futures weighed by how well they foretold"
             + " the visit, with the usual errors of measuring and with the model\u2019s own discrepancy;"
             + " errors.csv of the program says how large and why.",
-        "The other regimes show what the same futures would have brought had they been followed from the"
-            + " start; they were not, and a change of plan from now on is another scenario.",
+        "A regime whose name ends in \u2018from year \u2026\u2019 begins after the visit (--from-now). Any other"
+            + " shows what the same futures would have brought had it been followed from the start.",
         "Bands hold nine of ten futures and speak of living trees; they tell the chance within the model,"
             + " not how wrong the model may be.",
         "One visit tells little about decay inside the trunk: bands that hardly change were hardly"
