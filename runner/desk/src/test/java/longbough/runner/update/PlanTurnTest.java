@@ -10,6 +10,8 @@ import longbough.model.history.History;
 import longbough.model.history.VisitRow;
 import longbough.model.history.YearColumn;
 import longbough.model.pruning.Regime;
+import longbough.model.pruning.Timing;
+import longbough.model.pruning.Visit;
 import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.scenario.ScenarioResolver;
 import longbough.runner.scenario.ShippedScenarios;
@@ -53,9 +55,9 @@ class PlanTurnTest {
     assertThat(years(play(PlanTurn.of(ALONE, ONCE, 6)), "top")).containsExactly(7);
     assertThat(years(play(PlanTurn.of(STEPS, ALONE, 9)), "reduce")).containsExactly(1, 7);
     assertThat(years(play(PlanTurn.of(ALONE, STEPS, 9)), "reduce")).containsExactly(10, 16, 22);
-    assertThat(years(play(PlanTurn.of(ALONE, ONCE, 3)), "restore").get(0))
-        .as("from its fourth year on")
-        .isEqualTo(7);
+    assertThat(PlanTurn.of(ALONE, ONCE, 3).visits())
+        .extracting(Visit::timing)
+        .containsExactly(new Timing.Every(1, 5, 3), new Timing.Once(4), new Timing.Every(7, 4, 19));
     assertThat(PlanTurn.of(ALONE, ONCE, 3).name()).isEqualTo("top once then restore, from year 4");
   }
 }
