@@ -9,6 +9,7 @@ public final class Editors {
   private final RaiseEditor raise;
   private final WindowEditor window;
   private final ReduceEditor reduce;
+  private final CutBackEditor cutBack;
   private final TopEditor top;
   private final ShearEditor shear;
   private final StripEditor strip;
@@ -21,6 +22,7 @@ public final class Editors {
     raise = new RaiseEditor(surgery);
     window = new WindowEditor(surgery);
     reduce = new ReduceEditor(surgery);
+    cutBack = new CutBackEditor(surgery, reduce);
     top = new TopEditor(surgery);
     shear = new ShearEditor(surgery);
     strip = new StripEditor(surgery);
@@ -41,6 +43,8 @@ public final class Editors {
       window.edit(o);
     } else if (operation instanceof Operation.Reduce o) {
       reduce.edit(o);
+    } else if (operation instanceof Operation.CutBack o) {
+      cutBack.edit(o);
     } else if (operation instanceof Operation.Top o) {
       top.edit(o);
     } else if (operation instanceof Operation.Shear o) {

@@ -39,7 +39,8 @@ final class ReduceEditor {
     }
   }
 
-  private void cutLeader(double target, boolean toLaterals) {
+  /** Cuts the trunk at a height, or at the next lateral below that can lead. */
+  void cutLeader(double target, boolean toLaterals) {
     int lateral = toLaterals ? surgery.trunk.lateralBelow(target) : -1;
     if (lateral >= 0) {
       surgery.trunk.cutAt(surgery.site.state.limbs.heightM[lateral], true);

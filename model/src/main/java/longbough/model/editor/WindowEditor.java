@@ -11,8 +11,6 @@ import longbough.model.surgery.Surgery;
  * sprouts there too.
  */
 final class WindowEditor {
-  private static final double FULL_TURN_DEG = 360;
-
   private final Surgery surgery;
 
   WindowEditor(Surgery surgery) {
@@ -26,7 +24,9 @@ final class WindowEditor {
     }
     Limbs limbs = surgery.site.state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb) && inSector(window, limbs.azimuthRad[limb])) {
+      if (limbs.alive(limb)
+          && Bearings.within(
+              window.fromBearingDeg(), window.toBearingDeg(), limbs.azimuthRad[limb])) {
         clear(window, limb, share);
       }
     }
@@ -53,16 +53,5 @@ final class WindowEditor {
 
   private static boolean inBand(Operation.OpenWindow window, double heightM) {
     return !(heightM < window.fromHeightM()) && !(heightM > window.toHeightM());
-  }
-
-  private static boolean inSector(Operation.OpenWindow window, double azimuthRad) {
-    double width = turn(window.toBearingDeg() - window.fromBearingDeg());
-    double from = turn(Math.toDegrees(azimuthRad) - window.fromBearingDeg());
-    return width == 0 || from <= width;
-  }
-
-  /** An angle brought to 0 (inclusive) to 360 degrees. */
-  private static double turn(double degrees) {
-    return degrees - Math.floor(degrees / FULL_TURN_DEG) * FULL_TURN_DEG;
   }
 }

@@ -55,6 +55,25 @@ public sealed interface Operation {
     }
   }
 
+  /**
+   * Cuts one part of the crown back to laterals. A line: in a sector of the compass (clockwise,
+   * degrees) and a height band nothing reaches further from the trunk than this. Or a share: the
+   * limbs of the sector that leave the trunk within the band lose so much of their length.
+   */
+  record CutBack(
+      double fromHeightM,
+      double toHeightM,
+      double fromBearingDeg,
+      double toBearingDeg,
+      double toReachM,
+      double share)
+      implements Operation {
+    @Override
+    public String word() {
+      return "cut_back";
+    }
+  }
+
   /** Cuts everything above a height across, whatever stands there (height, or share of height). */
   record Top(double atHeightM, double atHeightShare) implements Operation {
     @Override

@@ -25,6 +25,7 @@ import net.jqwik.api.Provide;
 
 /** What must hold for every operation on every tree. */
 class OperationProperties {
+  private static final double NONE = Double.NaN;
 
   @Provide
   Arbitrary<Operation> operations() {
@@ -43,6 +44,11 @@ class OperationProperties {
             .as((a, b, c, d, s) -> new Operation.OpenWindow(a, a + b, 360 * c, 360 * d, s)),
         Combinators.combine(share, share, Arbitraries.of(true, false))
             .as((a, b, c) -> new Operation.Reduce(a * 0.9, b, c)),
+        Combinators.combine(height, height, share, share, share)
+            .as((a, b, c, d, s) -> new Operation.CutBack(a, a + b, 360 * c, 360 * d, 5 * s, NONE)),
+        Combinators.combine(height, height, share, share, share)
+            .as((a, b, c, d, s) -> new Operation.CutBack(a, a + b, 360 * c, 360 * d, NONE, s)),
+        height.map(h -> new Operation.CutBack(h, 99, 0, 0, 0, NONE)),
         share.map(s -> new Operation.Top(Double.NaN, s)),
         height.map(h -> new Operation.Top(h, Double.NaN)),
         share.map(Operation.Shear::new),
@@ -177,6 +183,8 @@ class OperationProperties {
             new Operation.OpenWindow(0, 40, 0, 360, 0),
             new Operation.Reduce(0, 0, true),
             new Operation.Reduce(Double.NaN, Double.NaN, false),
+            new Operation.CutBack(0, 40, 0, 0, 50, NONE),
+            new Operation.CutBack(0, 40, 90, 180, NONE, 0),
             new Operation.Top(100, Double.NaN),
             new Operation.Shear(0),
             new Operation.StripSprouts(0, CutKind.HEADING),

@@ -9,6 +9,7 @@ import longbough.model.SimulationInput;
 import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.scenario.ScenarioResolver;
 import longbough.runner.scenario.ScenarioSummary;
+import longbough.runner.scenario.written.Scenario;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
 import picocli.CommandLine.Command;
@@ -31,9 +32,13 @@ final class CheckCommand implements Callable<Integer> {
     List<Problem> problems = new ArrayList<>();
     for (Path file : files) {
       try {
-        SimulationInput input = ScenarioResolver.resolve(ScenarioReader.read(file));
+        Scenario scenario = ScenarioReader.read(file);
+        SimulationInput input = ScenarioResolver.resolve(scenario);
         out.println(PrintableText.of(file + ": no mistakes found"));
         ScenarioSummary.lines(input).forEach(line -> out.println(PrintableText.of(line)));
+        ScenarioResolver.wishes(scenario)
+            .map(ScenarioSummary::lines)
+            .ifPresent(lines -> lines.forEach(line -> out.println(PrintableText.of(line))));
         out.println();
       } catch (InputException e) {
         problems.addAll(e.problems());

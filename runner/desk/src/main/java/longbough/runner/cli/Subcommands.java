@@ -26,6 +26,10 @@ final class Subcommands {
               "Shows how much live foliage one visit can take, by operation and season.",
               () -> new LimitCommand(new EnginePlayer())),
           new Subcommand(
+              "gentler",
+              "Looks for the gentlest plan that gives the client what was asked for.",
+              GentlerCommand::new),
+          new Subcommand(
               "assumptions",
               "Shows which parameters the verdict of a scenario leans on.",
               () -> new AssumptionsCommand(new EnginePlayer())),

@@ -72,6 +72,8 @@ final class VisitWords {
           + " of the foliage there";
     } else if (operation instanceof Operation.Reduce reduce) {
       return reduce(reduce);
+    } else if (operation instanceof Operation.CutBack cut) {
+      return cutBack(cut);
     } else if (operation instanceof Operation.Top top) {
       return "top "
           + (Double.isNaN(top.atHeightM())
@@ -114,6 +116,22 @@ final class VisitWords {
     return "reduce "
         + (parts.isEmpty() ? "the crown" : String.join(" and ", parts))
         + (reduce.toLaterals() ? ", to laterals" : ", to stubs");
+  }
+
+  private static String cutBack(Operation.CutBack cut) {
+    String what =
+        Double.isNaN(cut.toReachM())
+            ? "shorten by " + Figures.percent(cut.share()) + " the limbs that leave the trunk "
+            : "cut back to " + Words.metres(cut.toReachM()) + " from the trunk what stands ";
+    return what
+        + Words.metres(cut.fromHeightM())
+        + " to "
+        + Words.metres(cut.toHeightM())
+        + " up, bearing "
+        + Figures.number(cut.fromBearingDeg())
+        + "\u00b0 to "
+        + Figures.number(cut.toBearingDeg())
+        + "\u00b0";
   }
 
   private static String over(double diameterM) {

@@ -40,6 +40,14 @@ final class OperationResolver {
               of.number("height_share").or(0.0),
               of.number("spread_share").or(0.0),
               word(of, "to", "laterals").equals("laterals"));
+      case "cut_back" ->
+          new Operation.CutBack(
+              value(of, "from_height_m"),
+              value(of, "to_height_m"),
+              of.number("from_bearing_deg").or(0.0),
+              of.number("to_bearing_deg").or(0.0),
+              open(of, "to_reach_m"),
+              open(of, "share"));
       case "top" -> new Operation.Top(open(of, "at_height_m"), open(of, "at_height_share"));
       case "shear" -> new Operation.Shear(value(of, "depth_share"));
       case "strip_sprouts" -> new Operation.StripSprouts(number(of, "share", ""), cut(of));

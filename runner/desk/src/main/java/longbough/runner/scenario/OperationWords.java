@@ -10,6 +10,7 @@ import longbough.runner.yaml.Plain;
 public final class OperationWords {
 
   private static final double CM_PER_M = 100;
+  private static final double FULL_TURN_DEG = 360;
 
   private OperationWords() {}
 
@@ -28,6 +29,8 @@ public final class OperationWords {
       return window(of);
     } else if (operation instanceof Operation.Reduce of) {
       return reduce(of);
+    } else if (operation instanceof Operation.CutBack of) {
+      return cutBack(of);
     } else if (operation instanceof Operation.Top of) {
       return "top at "
           + (Double.isNaN(of.atHeightM())
@@ -85,6 +88,31 @@ public final class OperationWords {
     return "reduce by "
         + String.join(" and ", parts)
         + (of.toLaterals() ? ", to laterals" : ", to stubs");
+  }
+
+  private static String cutBack(Operation.CutBack of) {
+    String what =
+        Double.isNaN(of.toReachM())
+            ? "shorten by " + Plain.percent(of.share()) + " the limbs that leave the trunk"
+            : of.toReachM() > 0
+                ? "cut back to "
+                    + Plain.number(of.toReachM())
+                    + " m from the trunk, to laterals, what stands"
+                : "clear, back to laterals, what stands";
+    boolean allRound = (of.toBearingDeg() - of.fromBearingDeg()) % FULL_TURN_DEG == 0;
+    return what
+        + " from "
+        + Plain.number(of.fromHeightM())
+        + " to "
+        + Plain.number(of.toHeightM())
+        + " m up"
+        + (allRound
+            ? ", all round"
+            : ", between bearings "
+                + Plain.number(of.fromBearingDeg())
+                + " and "
+                + Plain.number(of.toBearingDeg())
+                + " degrees");
   }
 
   private static String cut(CutKind cut) {

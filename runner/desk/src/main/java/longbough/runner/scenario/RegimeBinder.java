@@ -72,16 +72,8 @@ final class RegimeBinder {
   }
 
   private static Stream<WrittenOperation> operation(Fields item) {
-    if (item.written().size() > 1) {
-      item.mistake(
-          "operations " + String.join(" and ", item.written()) + " in one item",
-          "one operation in each item of the list",
-          "start each operation on a line of its own with '- '");
-    }
-    if (item.blank()) {
-      item.mistake("an empty item", "an operation", "name an operation, or remove the item");
-    }
-    return item.written().stream().map(word -> operation(word, item.map(word, word).orElseThrow()));
+    return SingleKey.of(item, "operation").stream()
+        .map(word -> operation(word, item.map(word, word).orElseThrow()));
   }
 
   private static WrittenOperation operation(String word, Fields keys) {

@@ -74,6 +74,15 @@ final class RegimeChecks {
       case "top" -> oneOf(operation, "at_height_m", "at_height_share");
       case "reduce" -> someOf(operation);
       case "open_window" -> window(operation);
+      case "cut_back" -> {
+        oneOf(operation, "to_reach_m", "share");
+        window(operation);
+        WishChecks.bearings(
+            operation.path(),
+            operation.number("from_bearing_deg"),
+            operation.number("to_bearing_deg"),
+            mistakes);
+      }
       default -> {}
     }
   }

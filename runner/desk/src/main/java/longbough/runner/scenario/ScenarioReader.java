@@ -51,10 +51,12 @@ public final class ScenarioReader {
             root.whole("years"),
             root.whole("members"),
             root.whole("seed"),
-            root.maps("regimes", "regime").stream().map(RegimeBinder::bind).toList());
+            root.maps("regimes", "regime").stream().map(RegimeBinder::bind).toList(),
+            root.map("wishes", "wishes").map(WishBinder::bind));
     TreeChecks.check(scenario.tree(), mistakes);
     PlaceChecks.check(scenario.climate(), mistakes);
     RegimeChecks.check(scenario, mistakes);
+    WishChecks.check(scenario, mistakes);
     mistakes.throwIfAny();
     return scenario;
   }

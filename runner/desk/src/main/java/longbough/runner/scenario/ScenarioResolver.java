@@ -2,11 +2,13 @@ package longbough.runner.scenario;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import longbough.model.SimulationInput;
 import longbough.model.pruning.CutMix;
 import longbough.model.pruning.Regime;
 import longbough.runner.scenario.written.Scenario;
 import longbough.runner.scenario.written.WrittenCrew;
+import longbough.runner.wish.Wishes;
 import longbough.shared.source.ParameterLibrary;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
@@ -29,6 +31,7 @@ public final class ScenarioResolver {
     int years = (int) notes.whole(scenario.years(), "Length of the run", "scenario.years", "years");
     int members =
         (int) notes.whole(scenario.members(), "Number of futures", "scenario.members", "");
+    scenario.wishes().ifPresent(wishes -> WishResolver.resolve(wishes, notes));
     long seed = notes.whole(scenario.seed(), "Seed", "scenario.seed", "");
     return new SimulationInput(
         scenario.title().or(fileTitle(scenario.file())),
@@ -43,6 +46,11 @@ public final class ScenarioResolver {
         seed,
         crew(scenario.crew(), notes),
         notes.sentences());
+  }
+
+  /** What the client wants, where the scenario says so. */
+  public static Optional<Wishes> wishes(Scenario scenario) {
+    return scenario.wishes().map(wishes -> WishResolver.resolve(wishes, new Notes()));
   }
 
   private static List<Regime> regimes(Scenario scenario, Notes notes) {

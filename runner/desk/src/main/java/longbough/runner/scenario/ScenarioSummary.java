@@ -9,6 +9,7 @@ import longbough.model.pruning.Operation;
 import longbough.model.pruning.Regime;
 import longbough.model.pruning.Visit;
 import longbough.model.tree.MeasuredTree;
+import longbough.runner.wish.Wishes;
 import longbough.runner.yaml.Plain;
 
 /** What was understood of a scenario, as lines for a person to compare with what was meant. */
@@ -30,6 +31,21 @@ public final class ScenarioSummary {
     summary.filledIn();
     summary.regimes();
     return List.copyOf(summary.lines);
+  }
+
+  /** The lines for what the client wants. */
+  public static List<String> lines(Wishes wishes) {
+    List<String> lines =
+        new ArrayList<>(
+            List.of(
+                "",
+                "wishes, by year "
+                    + wishes.byYear()
+                    + " and kept until year "
+                    + wishes.untilYear()
+                    + ":"));
+    wishes.asked().forEach(wish -> lines.add("  " + WishWords.of(wish)));
+    return lines;
   }
 
   private void head() {

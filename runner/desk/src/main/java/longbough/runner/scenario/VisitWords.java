@@ -29,6 +29,11 @@ public final class VisitWords {
     return season + " of " + list(yearsOf(visit.timing(), years));
   }
 
+  /** The years of a list in words, e.g. {@code years 1, 6 and 11}. */
+  public static String years(List<Integer> years) {
+    return list(years);
+  }
+
   /** How the cuts lie, e.g. {@code 95 % collar, 2.5 % flush, 2.5 % stub}. */
   public static String cuts(Visit visit) {
     return VisitResolver.describe(visit.cuts());
@@ -37,7 +42,7 @@ public final class VisitWords {
   /**
    * The years within the run in which a dated visit falls; none for one that a measure calls for.
    */
-  static List<Integer> yearsOf(Timing timing, int years) {
+  public static List<Integer> yearsOf(Timing timing, int years) {
     List<Integer> result = new ArrayList<>();
     if (timing instanceof Timing.Once once && once.year() <= years) {
       result.add(once.year());

@@ -24,6 +24,8 @@ final class OutputCheck {
           AssumptionFile.FILE,
           AssumptionFile.SHIFTS,
           LimitFile.FILE,
+          PlanFile.FILE,
+          PlanFile.WISHES,
           LimitFile.CURVES,
           OutputFolder.RANKED,
           OutputFolder.LEFT_OUT,

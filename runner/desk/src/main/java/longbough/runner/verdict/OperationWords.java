@@ -13,6 +13,7 @@ public final class OperationWords {
       case "raise" -> "raised";
       case "open_window" -> "window opened";
       case "reduce" -> "reduced";
+      case "cut_back" -> "cut back";
       case "top" -> "topped";
       case "shear" -> "sheared";
       case "strip_sprouts" -> "sprouts stripped";

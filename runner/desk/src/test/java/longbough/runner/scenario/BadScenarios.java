@@ -12,7 +12,63 @@ final class BadScenarios {
   private BadScenarios() {}
 
   static List<BadScenario> all() {
-    return Stream.of(tree(), place(), regimes(), yaml()).flatMap(List::stream).toList();
+    return Stream.of(tree(), place(), regimes(), wishes(), yaml()).flatMap(List::stream).toList();
+  }
+
+  private static List<BadScenario> wishes() {
+    String roof = "from_height_m: 2, to_height_m: 6, distance_m: 3";
+    return List.of(
+        wish("no wish", "{asked: []}", "found a list of 0; allowed: a list of 1 to 6", true),
+        wish(
+            "two wishes in one item",
+            "{asked: [{height_limit: {below_m: 9}, light: {bearing_deg: 1,"
+                + " distance_m: 5, height_m: 3, share: 0.5}}]}",
+            "one wish in each item",
+            false),
+        wish("an unknown wish", "{asked: [{shade: {share: 1}}]}", "unknown wish 'shade'", true),
+        wish(
+            "one bearing",
+            "{asked: [{headroom: {height_m: 4, from_bearing_deg: 10}}]}",
+            "found one bearing only",
+            false),
+        wish(
+            "roof without bearings",
+            "{asked: [{off_the_roof: {" + roof + "}}]}",
+            "from_bearing_deg: found nothing",
+            true),
+        wish(
+            "roof upside down",
+            "{asked: [{off_the_roof: {from_bearing_deg: 1, to_bearing_deg: 9,"
+                + " from_height_m: 6, to_height_m: 2, distance_m: 3}}]}",
+            "swap the two heights",
+            false),
+        wish(
+            "an idea that is no regime",
+            "{first_idea: fell it, asked: [{height_limit: {below_m:" + " 9}}]}",
+            "no regime named 'fell it'",
+            false),
+        wish(
+            "kept before it is there",
+            "{by_year: 8, until_year: 5, asked: [{height_limit: {below_m:" + " 9}}]}",
+            "until_year at or after by_year",
+            false),
+        of(
+            "cut back without a measure",
+            "raise: {to_height_m: 4}",
+            "cut_back: {from_height_m: 2, to_height_m: 5}",
+            29,
+            "found neither; allowed: either to_reach_m or share"),
+        deep(
+            "cut back with one bearing",
+            "raise: {to_height_m: 4}",
+            "cut_back: {from_height_m: 2, to_height_m: 5, share: 0.2, to_bearing_deg: 7}",
+            29,
+            "found one bearing only"));
+  }
+
+  private static BadScenario wish(String what, String wishes, String says, boolean schema) {
+    String to = "wishes: " + wishes + "\nregimes:";
+    return schema ? of(what, "regimes:", to, 19, says) : deep(what, "regimes:", to, 19, says);
   }
 
   private static List<BadScenario> tree() {

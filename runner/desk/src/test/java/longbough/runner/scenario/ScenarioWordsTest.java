@@ -35,6 +35,17 @@ class ScenarioWordsTest {
         new Operation.Reduce(0.1, 0.05, true),
         "reduce by 10 % of the height and 5 % of the spread, to laterals");
     says(new Operation.Reduce(0, 0.3, false), "reduce by 30 % of the spread, to stubs");
+    says(
+        new Operation.CutBack(4, 9, 230, 310, 2.5, OPEN),
+        "cut back to 2.5 m from the trunk, to laterals, what stands from 4 to 9 m up, between bearings"
+            + " 230 and 310 degrees");
+    says(
+        new Operation.CutBack(12, 30, 0, 0, 0, OPEN),
+        "clear, back to laterals, what stands from 12 to 30 m up, all round");
+    says(
+        new Operation.CutBack(4, 5, 80, 90, OPEN, 0.2),
+        "shorten by 20 % the limbs that leave the trunk from 4 to 5 m up, between bearings 80 and 90"
+            + " degrees");
     says(new Operation.Top(11, OPEN), "top at 11 m");
     says(new Operation.Top(OPEN, 0.7), "top at 70 % of the height");
     says(new Operation.Shear(0.06), "shear 6 % off the crown's radius");

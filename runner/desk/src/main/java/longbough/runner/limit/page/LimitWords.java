@@ -14,6 +14,9 @@ final class LimitWords {
   private static final double PERCENT = 100;
   private static final double CM = 100;
 
+  /** Futures over a line from which on drawing them anew tells how a limit scatters. */
+  private static final double FEW = 10;
+
   private LimitWords() {}
 
   static String tree(SimulationInput input) {
@@ -103,6 +106,12 @@ final class LimitWords {
                 + " brackets its 95 %% interval for %d futures. It tells the chance of the draw, not how"
                 + " wrong the model may be.")
             .formatted(percent(table.share()), table.input().members()));
+    if (table.share() * table.input().members() < FEW) {
+      reading.add(
+          "So few futures make the intervals too narrow; play more ("
+              + Math.round(FEW / table.share())
+              + " and up).");
+    }
     reading.add(
         "\u2018none\u2019: the line is passed in that many futures before anything is cut, so no live"
             + " foliage should go. \u2018>\u2019: not reached with the most that was tried. \u2018anyway\u2019: the tree left alone"

@@ -1,6 +1,7 @@
 package longbough.runner.scenario.written;
 
 import java.util.List;
+import java.util.Optional;
 import longbough.runner.yaml.Given;
 
 /**
@@ -21,4 +22,5 @@ public record Scenario(
     Given<Long> years,
     Given<Long> members,
     Given<Long> seed,
-    List<WrittenRegime> regimes) {}
+    List<WrittenRegime> regimes,
+    Optional<WrittenWishes> wishes) {}
