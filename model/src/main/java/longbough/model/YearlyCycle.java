@@ -10,6 +10,7 @@ import longbough.model.parameter.Climate;
 import longbough.model.parameter.DryYears;
 import longbough.model.parameter.Site;
 import longbough.model.process.Assimilation;
+import longbough.model.process.BarkBeetles;
 import longbough.model.process.BudBreak;
 import longbough.model.process.Compartmentalization;
 import longbough.model.process.CrownPotential;
@@ -151,6 +152,7 @@ final class YearlyCycle {
             limbResistance,
             failureProbability,
             new WindFailure(),
+            new BarkBeetles(),
             new Survival());
   }
 

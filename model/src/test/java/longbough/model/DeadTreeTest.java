@@ -8,6 +8,7 @@ import longbough.model.history.CarbonLedger;
 import longbough.model.history.EventLog;
 import longbough.model.history.History;
 import longbough.model.history.YearColumn;
+import longbough.model.process.BarkBeetles;
 import longbough.model.process.Compartmentalization;
 import longbough.model.process.FailureProbability;
 import longbough.model.process.LimbResistance;
@@ -41,6 +42,7 @@ class DeadTreeTest {
           new LimbResistance(),
           new FailureProbability(),
           new WindFailure(),
+          new BarkBeetles(),
           new Survival());
 
   @Test

@@ -21,6 +21,9 @@ import longbough.shared.source.ParameterTable;
  * @param woundWeak factor of it in weak compartmentalizers, 1
  * @param woundStrong factor of it in strong ones, 1
  * @param droughtHazard yearly death rate of a tree without new wood in a full drought, 1/year
+ * @param beetleHazard yearly death rate by bark beetles of a conifer whose rings have stopped,
+ *     1/year
+ * @param beetleGrowth ring width over habit below which bark beetles succeed, 1
  * @param unmetDeadly maintenance not met over the year's need at which a tree dies, 1
  */
 public record SurvivalParameters(
@@ -39,6 +42,8 @@ public record SurvivalParameters(
     double woundWeak,
     double woundStrong,
     double droughtHazard,
+    double beetleHazard,
+    double beetleGrowth,
     double unmetDeadly) {
 
   static SurvivalParameters of(ParameterTable table) {
@@ -58,6 +63,8 @@ public record SurvivalParameters(
         table.value("survival.wound_weak"),
         table.value("survival.wound_strong"),
         table.value("survival.drought_hazard"),
+        table.value("survival.beetle_hazard"),
+        table.value("survival.beetle_growth"),
         table.value("survival.unmet_deadly"));
   }
 

@@ -5,10 +5,12 @@ import java.util.Set;
 import longbough.model.history.Flow;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.CarbonParameters;
+import longbough.model.parameter.DeclineParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
 import longbough.model.parameter.SiteYear;
 import longbough.model.parameter.SpeciesParameters;
+import longbough.model.state.Vitality;
 
 /**
  * Gross assimilation of a month, cell by cell.
@@ -23,11 +25,11 @@ import longbough.model.parameter.SpeciesParameters;
  * light (umol m-2 s-1) from global radiation R by its active share f and photons a joule, leaf
  * absorptance a and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
- * of soil water share W; fD = 1 - h D: damaged roots and sapwood (decline D) leave the crown short
- * of water; on share of leaves out; comp the temporary rise in leaves left after a loss (none in
- * conifers), fading month by month. Writes the reserve, where sugar goes first. Source: rectangular
- * hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et
- * al. 2007.
+ * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
+ * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
+ * out; comp the temporary rise in leaves left after a loss (none in conifers), fading month by
+ * month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
+ * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -64,7 +66,7 @@ public final class Assimilation implements Process {
     double warmth = warmth(p, site.temperatureC[month]);
     double dry = 1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold());
     double water = 1 - p.droughtDepth() * s.droughtSensitivity() * dry;
-    double carried = 1 - parameters.decline().thirst() * context.state.vitality.decline;
+    double carried = 1 - thirst(parameters.decline(), context.state.vitality);
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
     }
@@ -102,6 +104,12 @@ public final class Assimilation implements Process {
     context.state.pools.reserveKgC += sum;
     context.netKgC += sum;
     context.ledger.book(Flow.ASSIMILATION, sum);
+  }
+
+  /** Share of assimilation lost because damaged or ailing roots and sapwood carry too little. */
+  private static double thirst(DeclineParameters p, Vitality vitality) {
+    double ailing = p.hiddenShare() * vitality.ailment * (1 - vitality.decline);
+    return p.thirst() * (vitality.decline + ailing);
   }
 
   private static double warmth(CarbonParameters p, double meanC) {

@@ -12,7 +12,7 @@ import longbough.model.state.Vitality;
  *
  * <pre>
  * a' = a + [onset] u (1 - a) - w v a,       chance of onset = p (1 + q (1 - v))
- * D' = D + [g a + k c + l s f + d max(0, x - x0) / (1 - x0) + r P + b] (1 - D) - m D (v - D)
+ * D' = D + [g a + k c + l s f + d max(0, x - x0) / (1 - x0) + r P^2 + b] (1 - D) - m D (v - D)
  * v  = min(1, r / rn),   c = min(1, max(0, (ra - r) / (ra - rd))),   s = max(0, 1 - i / (i0 h))
  * </pre>
  *
@@ -25,11 +25,12 @@ import longbough.model.state.Vitality;
  * of its last rings, h its habit of some ten years, i0 the share of it below which growth is poor:
  * a tree that goes on refoliating when its rings have all but stopped starves its roots, and
  * secondary organisms take it, l what that costs; x drought, x0 what is borne; P share of the root
- * plate lost; b share of an evergreen's shoots that died bare this year; m healing. A tree whose
- * vigour is below its damage gets worse by itself. This is the decline spiral of predisposing,
- * inciting and contributing factors, Manion 1991, Houston 1985; longer in conifers, Cailleret et
- * al. 2017; refoliation as what makes defoliation deadly, Wargo 1978. The form and the rates are
- * assumptions. The draws are the same under every regime of one future.
+ * plate lost, of which a small one is made up for by the rest; b share of an evergreen's shoots
+ * that died bare this year; m healing. A tree whose vigour is below its damage gets worse by
+ * itself. This is the decline spiral of predisposing, inciting and contributing factors, Manion
+ * 1991, Houston 1985; longer in conifers, Cailleret et al. 2017; refoliation as what makes
+ * defoliation deadly, Wargo 1978; roots cut on one to three sides, Watson 1998. The form and the
+ * rates are assumptions. The draws are the same under every regime of one future.
  */
 public final class Decline implements Process {
 
@@ -40,7 +41,7 @@ public final class Decline implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("manion1991", "houston1985", "cailleret2017", "wargo1978");
+    return List.of("manion1991", "houston1985", "cailleret2017", "wargo1978", "watson1998");
   }
 
   @Override
@@ -66,9 +67,11 @@ public final class Decline implements Process {
     double injury =
         (conifer ? p.paceConifer() : p.pace()) * vitality.ailment
             + p.hunger() * Math.min(1, s.depletion(reserve))
-            + p.starvedRoots() * vitality.refoliation * Vigour.stunted(p, state.trunk)
+            + p.starvedRoots()
+                * vitality.refoliation
+                * Vigour.stunted(p, state.trunk, p.shortGrowth())
             + p.droughtLoss() * drought / (1 - p.droughtBorne())
-            + p.rootLoss() * state.roots.plateLost
+            + p.rootLoss() * state.roots.plateLost * state.roots.plateLost
             + vitality.shootsLost;
     double decline = vitality.decline;
     double healed = p.healing() * decline * (vigour - decline);

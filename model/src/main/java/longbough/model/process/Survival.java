@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.history.TreeEvent;
 import longbough.model.numeric.Fast;
+import longbough.model.parameter.DeclineParameters;
 import longbough.model.parameter.SurvivalParameters;
 import longbough.model.state.CauseOfDeath;
 import longbough.model.state.TreeState;
@@ -56,6 +57,7 @@ public final class Survival implements Process {
       return;
     }
     double draw = context.random.uniform();
+    DeclineParameters decline = context.parameters.decline();
     double drought = Math.min(1, 1 - context.worstWater);
     double depleted = p.depletion(context.autumnReserveFraction / p.normalReserve());
     double weak =
@@ -64,7 +66,7 @@ public final class Survival implements Process {
         ill(p, vitality.decline)
             + p.droughtHazard()
                 * drought
-                * Vigour.stunted(context.parameters.decline(), state.trunk);
+                * Vigour.stunted(decline, state.trunk, decline.poorGrowth());
     double wounds =
         p.woundHazard() * p.classFactor(context.parameters.species()) * openShare(state);
     double hazard = Math.min(1, p.background() + wounds + ill + weak);

@@ -26,13 +26,15 @@ import longbough.model.state.Trunk;
  * limbs      A_i = k A(base) L_i / L
  * roots      coarse = r (trunk + limbs), fine in balance with leaves
  * reserve    a share of its ceiling that goes with the condition
- * decline and ailment: the share of shoots that the condition says are missing
+ * decline and ailment  D = a = (1 - c)^q
  * bud fullness: what the condition leaves, less what an earlier pruning took
  * </pre>
  *
- * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb.
- * Source: McPherson et al. 2016 for sizes, Shinozaki et al. 1964 for the pipe model; p and the
- * answer to condition are assumptions ({@code parameters/allocation.csv}).
+ * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb; c
+ * condition: short shoots and thin leaf come back within years, dead branches with what killed them
+ * don't, and they are few until a tree is in a poor way (q above 1). Source: McPherson et al. 2016
+ * for sizes, Shinozaki et al. 1964 for the pipe model; p and the answer to condition are
+ * assumptions ({@code parameters/allocation.csv}).
  */
 public final class TreeReconstruction {
 
@@ -121,8 +123,9 @@ public final class TreeReconstruction {
         Math.min(
             1,
             p.allocation().conditionLeast() + p.allocation().conditionSlope() * tree.condition());
-    state.vitality.decline = 1 - fullness;
-    state.vitality.ailment = 1 - fullness;
+    double lasting = Fast.pow(1 - tree.condition(), p.decline().startPower());
+    state.vitality.decline = lasting;
+    state.vitality.ailment = lasting;
     // What a pruning took is no damage: the buds come back to what decline lets the tree carry.
     double left = fullness * (1 - tree.foliageMissing());
     Limbs limbs = state.limbs;

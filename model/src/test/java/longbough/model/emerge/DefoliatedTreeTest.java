@@ -6,7 +6,6 @@ import java.util.List;
 import longbough.model.PlayedTrees;
 import longbough.model.history.History;
 import longbough.model.history.TreeEvent;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -46,7 +45,6 @@ class DefoliatedTreeTest {
    * of 3,095 oaks (multiyear defoliations in southern New England, read). Only the order is asked
    * for here, of the oak that has least in store.
    */
-  @Disabled("missed: a second flush refills the store, see the check P17b")
   @ParameterizedTest
   @ValueSource(strings = "quercus-rubra")
   void repeatedDefoliationKillsOaksTheMoreSevereItIs(String species) {

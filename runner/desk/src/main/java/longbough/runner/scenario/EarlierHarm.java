@@ -15,16 +15,17 @@ import longbough.shared.trait.SpeciesTraits;
  * What the tree went through before today, in the terms in which the model starts a tree:
  *
  * <pre>
- * dieback d     condition c with  1 - d = least + slope c,  between 0 and 1
+ * dieback d     condition c with  d = (1 - c)^p
  * topping       old cut across the trunk at its height
  * last pruning  share of the shoots still missing  m = q (1 - r)^t
  * </pre>
  *
- * least and slope the share of its shoots that a tree of a given condition starts with, r the
- * yearly return of lost buds in full vigour ({@code parameters/allocation.csv}), q the share of the
- * foliage taken t years ago. Where both condition and dieback are given, the worse of the two
- * holds. A topping cut that nobody measured is as wide as the trunk would be there on a straight
- * taper from breast height to the present top: an assumption.
+ * p the power by which a tree of a given condition starts with a share of its crown lost for good
+ * ({@code parameters/decline.csv}), r the yearly return of lost buds in full vigour ({@code
+ * parameters/allocation.csv}), q the share of the foliage taken t years ago. Where both condition
+ * and dieback are given, the worse of the two holds. A topping cut that nobody measured is as wide
+ * as the trunk would be there on a straight taper from breast height to the present top: an
+ * assumption.
  */
 final class EarlierHarm {
   private static final double CM_PER_M = 100;
@@ -34,15 +35,17 @@ final class EarlierHarm {
   private final WrittenTree tree;
   private final Notes notes;
   private final AllocationParameters allocation;
+  private final double startPower;
   private final boolean conifer;
 
   EarlierHarm(WrittenTree tree, SpeciesTraits species, Notes notes) {
     this.tree = tree;
     this.notes = notes;
     this.conifer = species.conifer();
-    this.allocation =
-        ModelParameters.of(species, ParameterLibrary.general().with(species.numbers()))
-            .allocation();
+    ModelParameters parameters =
+        ModelParameters.of(species, ParameterLibrary.general().with(species.numbers()));
+    this.allocation = parameters.allocation();
+    this.startPower = parameters.decline().startPower();
   }
 
   /** Condition at the start, from the word for it and from dieback. */
@@ -51,10 +54,7 @@ final class EarlierHarm {
       return notes.level(tree.condition(), "Condition", "condition", "good", "");
     }
     double dieback = notes.level(tree.dieback(), "Dieback", "dieback", "none", "");
-    double shoots = 1 - dieback;
-    double answering =
-        Math.max(
-            0, Math.min(1, (shoots - allocation.conditionLeast()) / allocation.conditionSlope()));
+    double answering = 1 - StrictMath.pow(dieback, 1 / startPower);
     if (!tree.condition().present()) {
       double good = Presets.word("condition", "good");
       double taken = Math.min(good, answering);
@@ -64,7 +64,7 @@ final class EarlierHarm {
               + " taken, "
               + (taken < answering
                   ? "'good', which the dieback allows."
-                  : "at which a tree starts with as many shoots as the dieback leaves."));
+                  : "at which a tree starts with as much of its crown lost for good."));
       return taken;
     }
     double rated = notes.level(tree.condition(), "Condition", "condition", "good", "");

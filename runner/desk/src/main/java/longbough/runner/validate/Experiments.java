@@ -8,6 +8,7 @@ import longbough.runner.validate.experiment.ClearedConiferTrunk;
 import longbough.runner.validate.experiment.ClosedCanopy;
 import longbough.runner.validate.experiment.ClosedForms;
 import longbough.runner.validate.experiment.ClosureInTime;
+import longbough.runner.validate.experiment.ConditionSurvey;
 import longbough.runner.validate.experiment.ConiferDoseSweep;
 import longbough.runner.validate.experiment.CrewMinutes;
 import longbough.runner.validate.experiment.CrownLoss;
@@ -88,6 +89,7 @@ public final class Experiments {
           new LeafWoodRoot(),
           new ReserveSeasons(),
           new DeathRates(),
+          new ConditionSurvey(),
           new Rings(),
           new ToppingAgainstReduction(),
           new CrownLoss(),

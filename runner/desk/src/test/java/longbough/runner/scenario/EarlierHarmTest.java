@@ -14,11 +14,10 @@ class EarlierHarmTest {
   void diebackSetsTheConditionUnlessThatIsWorse() {
     assertThat(tree("").tree().condition()).isEqualTo(0.85);
     assertThat(tree("dieback: none").tree().condition()).isEqualTo(0.85);
-    // 1 - 0.25 of the shoots left: (0.75 - 0.25) / 0.8
-    assertThat(tree("dieback: moderate").tree().condition()).isCloseTo(0.625, CLOSE);
-    assertThat(tree("dieback: 0.9").tree().condition()).isZero();
-    assertThat(tree("dieback: moderate, condition: good").tree().condition())
-        .isCloseTo(0.625, CLOSE);
+    // a quarter of the crown lost for good: 1 - 0.25^(1/2)
+    assertThat(tree("dieback: moderate").tree().condition()).isCloseTo(0.5, CLOSE);
+    assertThat(tree("dieback: 0.9").tree().condition()).isBetween(0.05, 0.06);
+    assertThat(tree("dieback: moderate, condition: good").tree().condition()).isCloseTo(0.5, CLOSE);
     assertThat(tree("dieback: moderate, condition: poor").tree().condition()).isEqualTo(0.35);
     assertThat(tree("dieback: moderate, condition: good").filledIn())
         .anyMatch(line -> line.contains("Dieback of 25 % is worse than the condition says"));

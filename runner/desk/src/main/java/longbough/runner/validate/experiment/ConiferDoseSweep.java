@@ -18,8 +18,9 @@ import longbough.runner.validate.lab.Raising;
 public final class ConiferDoseSweep implements Experiment {
   private static final double STAND = 0;
   private static final int YEARS = 3;
-  private static final int DOSES = 8;
-  private static final double STEP = 0.1;
+  private static final int DOSES = 16;
+  private static final double STEP = 0.05;
+  private static final int COMPARED = 11;
   private static final double ENOUGH_ALIVE = 0.5;
   private static final String SET_UP =
       "Norway spruce of 20 cm, maritime, 20 futures; raised in winter of year 1 by 0 to 80 % of the"
@@ -63,7 +64,7 @@ public final class ConiferDoseSweep implements Experiment {
   }
 
   private static boolean below(double[] free, double[] crowded) {
-    for (int dose = 1; dose < Math.min(6, Math.min(free.length, crowded.length)); dose++) {
+    for (int dose = 1; dose < Math.min(COMPARED, Math.min(free.length, crowded.length)); dose++) {
       if (free[dose] >= crowded[dose]) {
         return false;
       }

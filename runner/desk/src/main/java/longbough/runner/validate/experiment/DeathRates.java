@@ -10,9 +10,9 @@ import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 
 /**
- * F14-F16: yearly deaths by trunk size, by condition and by the share of the crown that is dead.
- * Forest stems were surveyed; ours stand in the open, unpruned. A survey's "unhealthy" tree is one
- * rated 0.4; dieback is the share of shoots missing at the start.
+ * F14 and F16: yearly deaths by trunk size and by the share of the crown that is dead. Forest stems
+ * were surveyed; ours stand in the open, unpruned. Dieback is the share of the crown lost for good
+ * at the start.
  */
 public final class DeathRates implements Experiment {
   private static final String SIZED = "quercus-rubra";
@@ -22,21 +22,16 @@ public final class DeathRates implements Experiment {
   private static final int MEMBERS = 150;
   private static final int ONE_YEAR_MEMBERS = 300;
   private static final double DBH_M = 0.3;
-  private static final double HEALTHY = 0.85;
-  private static final double UNHEALTHY = 0.4;
   private static final double[] DEAD_SHARES = {0.1, 0.35, 0.7};
-  private static final double LEAST_TIMES = 10;
-  private static final double MOST_TIMES = 40;
 
   @Override
   public List<String> checks() {
-    return List.of("F14", "F15", "F16");
+    return List.of("F14", "F16");
   }
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    return List.of(
-        bySize(checks.get("F14")), byCondition(checks.get("F15")), byDieback(checks.get("F16")));
+    return List.of(bySize(checks.get("F14")), byDieback(checks.get("F16")));
   }
 
   private static Finding bySize(Check check) {
@@ -66,26 +61,9 @@ public final class DeathRates implements Experiment {
     return deaths / treeYears;
   }
 
-  private static Finding byCondition(Check check) {
-    double healthy = deathsInAYear(HEALTHY);
-    double unhealthy = deathsInAYear(UNHEALTHY);
-    double times = unhealthy / healthy;
-    boolean held = times >= LEAST_TIMES && times <= MOST_TIMES;
-    return new Finding(
-        check.id(),
-        Trees.say(3, healthy, unhealthy) + " 1/year",
-        check.published() + " 1/year; " + check.direction(),
-        held,
-        unhealthy > healthy,
-        "Norway maple and red oak of 30 cm dbh in the open, rated 0.85 against 0.4 of 1, continental climate, 300 futures"
-            + " each of one year.",
-        List.of(new Reading(times, LEAST_TIMES, MOST_TIMES)));
-  }
-
   private static Finding byDieback(Check check) {
-    Rating general = new Rating();
     double[] dead =
-        DoubleStream.of(DEAD_SHARES).map(share -> deathsInAYear(general.rated(share))).toArray();
+        DoubleStream.of(DEAD_SHARES).map(share -> deathsInAYear(rated(share))).toArray();
     boolean rises = IntStream.range(1, dead.length).allMatch(i -> dead[i] > dead[i - 1]);
     return new Finding(
         check.id(),
@@ -93,23 +71,15 @@ public final class DeathRates implements Experiment {
         check.band() + ", rising",
         check.holdsEach(dead),
         rises,
-        "Same trees with 10, 35 and 70 per cent of the shoots missing evenly over the"
-            + " crown and the reserve that the model gives such a tree, 300 futures each of one"
-            + " year.",
+        "Norway maple and red oak of 30 cm dbh in the open with 10, 35 and 70 per cent of the crown"
+            + " lost for good, evenly, and the reserve that the model gives such a tree, continental"
+            + " climate, 300 futures each of one year.",
         check.readings(dead));
   }
 
-  /** The condition at which the model takes a share of the shoots as missing. */
-  private record Rating(double least, double slope) {
-    Rating() {
-      this(
-          GeneralNumbers.table().value("allocation.condition_least"),
-          GeneralNumbers.table().value("allocation.condition_slope"));
-    }
-
-    double rated(double deadShare) {
-      return (1 - deadShare - least) / slope;
-    }
+  /** The condition at which the model takes a share of the crown as lost for good. */
+  private static double rated(double deadShare) {
+    return 1 - Math.pow(deadShare, 1 / GeneralNumbers.table().value("decline.start_power"));
   }
 
   private static double deathsInAYear(double condition) {

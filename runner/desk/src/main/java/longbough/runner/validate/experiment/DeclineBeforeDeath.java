@@ -18,7 +18,7 @@ public final class DeclineBeforeDeath implements Experiment {
   private static final List<String> BROADLEAVES = List.of("quercus-rubra", "fagus-sylvatica");
   private static final List<String> CONIFERS = List.of("pinus-sylvestris", "picea-abies");
   private static final int YEARS = 40;
-  private static final int FUTURES = 60;
+  private static final int FUTURES = 300;
   private static final double CLOSED_IN = 0.5;
   private static final int WINDOW = 5;
   private static final double DECLINED = 0.85;
@@ -50,7 +50,7 @@ public final class DeclineBeforeDeath implements Experiment {
             checks.get("F45").holds(share),
             longConifer > longBroadleaf,
             "Red oak, beech, Scots pine and Norway spruce of 40 cm, continental climate, half closed in, in"
-                + " good condition at first, 60 futures of 40 years, deaths other than by wind; declined"
+                + " good condition at first, 300 futures of 40 years, deaths other than by wind; declined"
                 + " where the last five rings before death are below 0.85 of those of the living.",
             checks.get("F45").readings(share)));
   }

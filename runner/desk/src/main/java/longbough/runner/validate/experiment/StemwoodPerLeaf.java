@@ -9,9 +9,9 @@ import longbough.model.state.Pools;
 import longbough.runner.validate.lab.Lab;
 
 /**
- * F44: yearly stemwood over leaf area of a pine, in the open and walled in. Bark beetles are no
- * part of the model, so that the level at which their attacks stop can't be found; only the vigour
- * that the level is measured in.
+ * F44: yearly stemwood over leaf area of a pine, in the open and walled in. In the model bark
+ * beetles judge a pine by its rings over their habit, so that the level at which their attacks stop
+ * can't be found; only the vigour that the level is measured in.
  */
 public final class StemwoodPerLeaf implements Experiment {
   private static final int YEARS = 3;
@@ -35,7 +35,10 @@ public final class StemwoodPerLeaf implements Experiment {
         new Finding(
             "F44",
             String.format(
-                Locale.ROOT, "no attack to stop; %.0f in the open, %.0f walled in", open, crowded),
+                Locale.ROOT,
+                "no level in these units; %.0f in the open, %.0f walled in",
+                open,
+                crowded),
             "100 g/m2/year",
             false,
             open > LEVEL_G_M2 && open > crowded,

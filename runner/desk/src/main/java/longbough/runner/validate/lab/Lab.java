@@ -116,7 +116,7 @@ public final class Lab {
   }
 
   /** The same trees in chosen futures. */
-  Lab inFutures(int[] chosen) {
+  public Lab inFutures(int[] chosen) {
     return new Lab(species, dbhM, climate, years, chosen, parameters, site, condition);
   }
 
