@@ -154,7 +154,8 @@ final class UpdatePage {
   private static void head(Page page, String... heads) {
     page.open("thead").open("tr");
     for (String head : heads) {
-      page.element("th", head, "scope", "col");
+      boolean word = head.equals("Figure");
+      page.element("th", head, "scope", "col", "class", word ? "word" : "number");
     }
     page.close().close();
   }

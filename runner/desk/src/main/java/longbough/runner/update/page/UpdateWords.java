@@ -27,12 +27,15 @@ final class UpdateWords {
   /** A forecast that passes a measured figure by more standard errors than this is told of. */
   private static final double PASSES = 2;
 
+  /** A band that keeps more of its width than this has hardly changed. */
+  private static final double TOLD_NARROWER = 0.9;
+
   private UpdateWords() {}
 
   static String tree(Updated updated) {
     return "%s (%s), trunk %.0f cm at the start; %d years, %d futures, seed %d"
         .formatted(
-            updated.input().species().commonName(),
+            capital(updated.input().species().commonName()),
             updated.input().species().scientificName(),
             CM * updated.input().tree().dbhM(),
             updated.input().years(),
@@ -135,6 +138,7 @@ final class UpdateWords {
               + " futures of equal weight carry the new forecast, each with weather of its own after the"
               + " visit.");
     }
+    lines.add(narrowing(updated));
     passed(updated, ForecastFigure.TRUNK_DIAMETER_CM, Quantity.TRUNK_DIAMETER, lines);
     passed(updated, ForecastFigure.HEIGHT_M, Quantity.HEIGHT, lines);
     if (updated.least() < LEAST_EFFECTIVE) {
@@ -143,6 +147,28 @@ final class UpdateWords {
               + " foretold.");
     }
     return lines;
+  }
+
+  /** Which bands the visit has narrowed, under the regime that was followed. */
+  private static String narrowing(Updated updated) {
+    int last = updated.input().years();
+    List<String> narrower = new ArrayList<>();
+    for (ForecastFigure figure : ForecastFigure.values()) {
+      Band before = updated.before(figure, updated.followed());
+      Band after = updated.after(figure, updated.followed());
+      double old = before.high()[last] - before.low()[last];
+      double share = (after.high()[last] - after.low()[last]) / old;
+      if (!figure.share() && old > 0 && share < TOLD_NARROWER) {
+        narrower.add(figure.label().toLowerCase(Locale.ROOT) + " " + Figures.percent(share));
+      }
+    }
+    return narrower.isEmpty()
+        ? "No band of year " + last + " has become narrower by a tenth or more."
+        : "Bands of year "
+            + last
+            + " under the regime followed, against the width before: "
+            + String.join(", ", narrower)
+            + "; the others have hardly narrowed.";
   }
 
   /** Where even the weighed futures miss what was measured, the reader must know it. */
@@ -226,8 +252,19 @@ final class UpdateWords {
         : Figures.percent(share);
   }
 
+  /**
+   * What was foretold, as far as such a figure can be; the normal law of its error knows no end.
+   */
   static String range(Outlook.Figure figure) {
-    return number(figure.low()) + " to " + number(figure.high()) + unit(figure);
+    double most =
+        figure.measured().quantity().unit().equals("%") ? PERCENT : Double.POSITIVE_INFINITY;
+    double low = Math.max(0, Math.min(most, figure.low()));
+    double high = Math.max(0, Math.min(most, figure.high()));
+    return number(low) + " to " + number(high) + unit(figure);
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   static String unit(Outlook.Figure figure) {
