@@ -46,6 +46,10 @@ final class Subcommands {
               "Turns sheets of trees, limbs, decay and wounds (CSV, XLSX) into scenarios.",
               ImportCommand::new),
           new Subcommand(
+              "record",
+              "Asks for one tree in the terminal and writes its scenario.",
+              () -> new RecordCommand(System.in)),
+          new Subcommand(
               "check",
               "Reads scenario files and says what was understood, without running.",
               CheckCommand::new),

@@ -5,17 +5,13 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
+import longbough.runner.yaml.Utf8;
 
 /**
  * A CSV file in UTF-8, with or without byte order mark, its cells separated by comma, semicolon or
  * tab: whichever the first line holds most of. A first line {@code sep=;} names it too.
  */
 final class CsvSheet {
-  private static final char BYTE_ORDER_MARK = '\uFEFF';
   private static final String SAYS = "sep=";
   private static final char[] SEPARATORS = {';', '\t', ','};
 
@@ -74,27 +70,15 @@ final class CsvSheet {
   }
 
   private static String decode(String place, byte[] bytes) {
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    try {
-      String text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(in)
-              .toString();
-      return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      int line = 1;
-      for (int i = 0; i < in.position(); i++) {
-        line += bytes[i] == '\n' ? 1 : 0;
-      }
+    Utf8 read = Utf8.of(bytes);
+    if (read.text() == null) {
       throw SheetFaults.fatal(
           place,
-          line,
+          read.badLine(),
           "bytes that are not UTF-8 text",
           "CSV in UTF-8, or XLSX",
           "save it again, as 'CSV UTF-8' or as a workbook");
     }
+    return read.text();
   }
 }

@@ -78,7 +78,7 @@ public record Answer(String yaml, String found, String allowed, String mend) {
               ? "write a decimal point, not a comma"
               : unit == Unit.NONE
                   ? column.name() + ": " + column.meaning()
-                  : "write the number alone; its unit stands in the heading";
+                  : "write the number alone";
       return wrong(SheetFaults.quoted(text), allowed, mend);
     }
     if (column.section().equals(Column.NOTED)) {

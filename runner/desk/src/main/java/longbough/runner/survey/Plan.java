@@ -85,7 +85,8 @@ public record Plan(Map<String, String> blocks, Map<String, String> site) {
     return new Plan(changed, site);
   }
 
-  private boolean hasClimate() {
+  /** Whether it says the climate. */
+  public boolean hasClimate() {
     return blocks.containsKey(CLIMATE);
   }
 

@@ -63,8 +63,8 @@ public final class TreeFiles {
     }
   }
 
-  private static void check(
-      Path folder, Map<String, String> texts, boolean replace, String option) {
+  /** Says what stands in the way of writing these files; leaves everything as it is. */
+  public static void check(Path folder, Map<String, String> texts, boolean replace, String option) {
     List<Problem> problems = new ArrayList<>();
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       problems.add(

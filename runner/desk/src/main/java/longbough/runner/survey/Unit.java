@@ -30,7 +30,8 @@ public enum Unit {
     return metric;
   }
 
-  boolean called(String text) {
+  /** Whether people call it so. */
+  public boolean called(String text) {
     return text.equals(word) || otherWords.contains(text);
   }
 

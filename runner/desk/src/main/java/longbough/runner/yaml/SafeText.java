@@ -2,10 +2,6 @@ package longbough.runner.yaml;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -17,8 +13,6 @@ public final class SafeText {
   static final int MOST_BYTES = 1_000_000;
 
   static final int LONGEST_LINE = 2_000;
-
-  private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private SafeText() {}
 
@@ -87,28 +81,14 @@ public final class SafeText {
   }
 
   private static String decode(byte[] bytes, Mistakes mistakes) {
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    try {
-      String text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(in)
-              .toString();
-      return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      int line = 1;
-      for (int i = 0; i < in.position(); i++) {
-        if (bytes[i] == '\n') {
-          line++;
-        }
-      }
+    Utf8 read = Utf8.of(bytes);
+    if (read.text() == null) {
       throw mistakes.fatal(
-          new Place(line, 0),
+          new Place(read.badLine(), 0),
           "bytes that are not UTF-8 text",
           "UTF-8 text",
           "save the file as UTF-8");
     }
+    return read.text();
   }
 }
