@@ -1,10 +1,11 @@
 package longbough.runner.sheet;
 
-import java.io.ByteArrayInputStream;
+import java.io.StringReader;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import longbough.runner.yaml.Utf8;
 
 /** XML without document types and entities, so that a few lines cannot stand for gigabytes. */
 final class SafeXml {
@@ -20,8 +21,13 @@ final class SafeXml {
     return factory;
   }
 
+  /** Opens a part in UTF-8; decoded here, since the parser complains of bad bytes on its own. */
   static XMLStreamReader open(byte[] part) throws XMLStreamException {
-    return FACTORY.createXMLStreamReader(new ByteArrayInputStream(part));
+    Utf8 read = Utf8.of(part);
+    if (read.text() == null) {
+      throw new XMLStreamException("not UTF-8");
+    }
+    return FACTORY.createXMLStreamReader(new StringReader(read.text()));
   }
 
   /** Goes one step on and says whether an element of that local name starts there. */

@@ -2,6 +2,7 @@ package longbough.runner.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.xml.stream.XMLStreamException;
@@ -51,10 +52,10 @@ final class Workbook {
 
   /** Relation of each visible sheet to its name, in the order of the workbook. */
   private static Map<String, String> names(String place, byte[] part) throws XMLStreamException {
-    Map<String, String> names = new java.util.LinkedHashMap<>();
+    Map<String, String> names = new LinkedHashMap<>();
     XMLStreamReader xml = SafeXml.open(part);
     while (xml.hasNext()) {
-      if (SafeXml.starts(xml, "sheet") && xml.getAttributeValue(null, "state") == null) {
+      if (SafeXml.starts(xml, "sheet") && visible(xml.getAttributeValue(null, "state"))) {
         String relation = SafeXml.attribute(xml, "id");
         String name = xml.getAttributeValue(null, "name");
         names.put(relation == null ? "" : relation, name == null ? "" : name);
@@ -69,6 +70,10 @@ final class Workbook {
       }
     }
     return names;
+  }
+
+  private static boolean visible(String state) {
+    return state == null || state.equals("visible");
   }
 
   private static Map<String, String> targets(byte[] part) throws XMLStreamException {

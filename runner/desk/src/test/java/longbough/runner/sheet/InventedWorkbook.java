@@ -40,9 +40,16 @@ public final class InventedWorkbook {
 
   /** Adds a sheet with these rows as XML. */
   public InventedWorkbook raw(String name, String rows) {
+    return raw(name, "", rows);
+  }
+
+  /** Adds a sheet that is said to be visible or hidden. */
+  public InventedWorkbook raw(String name, String state, String rows) {
     sheets++;
+    String shown = state.isEmpty() ? "" : " state=\"" + state + "\"";
     names.append(
-        "<sheet name=\"%s\" sheetId=\"%d\" r:id=\"r%d\"/>".formatted(name, sheets, sheets));
+        "<sheet name=\"%s\" sheetId=\"%d\"%s r:id=\"r%d\"/>"
+            .formatted(name, sheets, shown, sheets));
     relations.append(
         "<Relationship Id=\"r%d\" Target=\"worksheets/sheet%d.xml\"/>".formatted(sheets, sheets));
     return part(

@@ -86,6 +86,18 @@ class SheetReaderTest {
   }
 
   @Test
+  void passesOverHiddenSheets() throws IOException {
+    String row = "<row><c><v>1</v></c></row>";
+    byte[] bytes =
+        new InventedWorkbook()
+            .raw("shown", "visible", row)
+            .raw("away", "hidden", row)
+            .raw("far away", "veryHidden", row)
+            .bytes();
+    assertThat(SheetReader.read(file(bytes))).extracting(Sheet::name).containsExactly("shown");
+  }
+
+  @Test
   void refusesHostileWorkbooks() {
     byte[] zeros = new byte[41_000_000];
     refused(new InventedWorkbook().sheet("a", List.of()).part("x", zeros).bytes(), "unpacks to");
