@@ -78,20 +78,30 @@ final class WorkbookSheet {
   }
 
   /** The text of the value inside a cell; what stands in a formula is left out. */
-  private static String raw(XMLStreamReader xml) throws XMLStreamException {
+  private String raw(XMLStreamReader xml) throws XMLStreamException {
     StringBuilder value = new StringBuilder();
     boolean inside = false;
+    boolean formula = false;
     while (xml.hasNext()) {
       int event = xml.next();
       String name = xml.hasName() ? xml.getLocalName() : "";
       if (event == XMLStreamConstants.END_ELEMENT && name.equals("c")) {
         break;
       }
+      formula |= name.equals("f");
       if (name.equals("v")) {
         inside = event == XMLStreamConstants.START_ELEMENT;
       } else if (event == XMLStreamConstants.CHARACTERS && inside) {
         value.append(xml.getText());
       }
+    }
+    if (formula && value.isEmpty()) {
+      throw SheetFaults.fatal(
+          place,
+          line,
+          "a formula that was never calculated",
+          "values",
+          "open and save the workbook in a spreadsheet, or write the value");
     }
     return value.toString();
   }

@@ -116,6 +116,7 @@ class SheetReaderTest {
     refused(raw("<row r=\"1000000000\"><c><v>1</v></c></row>"), "a row numbered '1000000000'");
     refused(raw("<row><c><v>1</v></c></row>".repeat(20_001)), "more than 20000 rows");
     refused(raw("<row><c t=\"s\"><v>9</v></c></row>"), "a text that isn't there");
+    refused(raw("<row><c><f>1+1</f></c></row>"), "line 1", "a formula that was never calculated");
     refused(raw("<row><c>"), "cannot be read");
   }
 
