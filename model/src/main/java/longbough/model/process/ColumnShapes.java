@@ -85,7 +85,7 @@ final class ColumnShapes {
     int span = span(half);
     for (int j = -span; j <= span; j++) {
       if (Math.abs(j * WIDTH - off) <= half) {
-        sections.holes.open(station * SECTORS + (centre + j + SECTORS) % SECTORS, bound);
+        sections.open(station, (centre + j + SECTORS) % SECTORS, bound);
       }
     }
   }

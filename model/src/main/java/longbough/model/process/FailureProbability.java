@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.history.TreeEvent;
 import longbough.model.numeric.Fast;
+import longbough.model.parameter.StrengthParameters;
 import longbough.model.state.Sections;
 import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
@@ -39,6 +40,15 @@ public final class FailureProbability implements Process {
     }
   }
 
+  private final double[] inLeafFactors = new double[STEPS];
+  private final double[] leaflessFactors = new double[STEPS];
+  private StrengthParameters metStrength;
+  private double metMode;
+  private double metScale;
+  private double metExposure;
+  private double anyLimb;
+  private double limbAlone;
+
   @Override
   public String name() {
     return "failure probability";
@@ -63,53 +73,64 @@ public final class FailureProbability implements Process {
     WindLoad wind = context.wind;
     double stem = exceeded(context, wind.stemInLeafMs, wind.stemLeaflessMs);
     double root = exceeded(context, wind.rootInLeafMs, wind.rootLeaflessMs);
-    double limb = limbs(context, CriticalGust.NEVER_MS, CriticalGust.NEVER_MS);
     double trunkInLeafMs = Math.min(wind.stemInLeafMs, wind.rootInLeafMs);
     double trunkLeaflessMs = Math.min(wind.stemLeaflessMs, wind.rootLeaflessMs);
+    limbs(context, trunkInLeafMs, trunkLeaflessMs);
     vitality.stemFailureProbability = stem;
     vitality.uprootingProbability = root;
-    vitality.limbFailureProbability = limb;
+    vitality.limbFailureProbability = anyLimb;
     vitality.failureProbability =
-        Math.min(
-            1,
-            exceeded(context, trunkInLeafMs, trunkLeaflessMs)
-                + limbs(context, trunkInLeafMs, trunkLeaflessMs));
+        Math.min(1, exceeded(context, trunkInLeafMs, trunkLeaflessMs) + limbAlone);
     worst(context);
   }
 
-  /** Probability that a gust below a speed breaks any limb. */
-  private static double limbs(YearContext context, double belowInLeafMs, double belowLeaflessMs) {
-    if (!(context.wind.branchHazard > 0)) {
-      return 0;
-    }
-    if (context.parameters.species().evergreen()) {
-      return limbs(context, true, belowInLeafMs);
-    }
-    double share = context.parameters.strength().gustInLeafShare();
-    return share * limbs(context, true, belowInLeafMs)
-        + (1 - share) * limbs(context, false, belowLeaflessMs);
-  }
-
-  private static double limbs(YearContext context, boolean inLeaf, double belowMs) {
+  // Probability that any limb breaks, and that one does in a gust below a speed.
+  private void limbs(YearContext context, double belowInLeafMs, double belowLeaflessMs) {
+    anyLimb = 0;
+    limbAlone = 0;
     double scale =
         (context.site.gustFiftyYearMs - context.site.gustTenYearMs) / (FIFTY_YEARS - TEN_YEARS);
-    if (!(scale > 0)) {
-      return 0;
+    if (!(context.wind.branchHazard > 0) || !(scale > 0)) {
+      return;
     }
     double mode = context.site.gustTenYearMs - TEN_YEARS * scale;
-    double highest = below((belowMs - mode) / scale);
-    double sum = 0;
-    for (int step = 0; step < STEPS; step++) {
-      double weight = Math.min(highest, BELOW[step + 1]) - BELOW[step];
-      if (weight > 0) {
-        double gustMs = mode + scale * (LOWEST + (step + 0.5) * STEP);
-        double factor =
-            BranchHazard.factor(
-                context.parameters.strength(), inLeaf, context.site.windExposure, gustMs);
-        sum += weight * BranchHazard.chance(factor * context.wind.branchHazard);
-      }
+    meet(context, mode, scale);
+    double share =
+        context.parameters.species().evergreen()
+            ? 1
+            : context.parameters.strength().gustInLeafShare();
+    add(context.wind.branchHazard, share, inLeafFactors, below((belowInLeafMs - mode) / scale));
+    if (share < 1) {
+      double highest = below((belowLeaflessMs - mode) / scale);
+      add(context.wind.branchHazard, 1 - share, leaflessFactors, highest);
     }
-    return sum;
+  }
+
+  private void add(double hazard, double share, double[] factors, double highest) {
+    for (int step = 0; step < STEPS; step++) {
+      double chance = share * BranchHazard.chance(factors[step] * hazard);
+      anyLimb += chance * (BELOW[step + 1] - BELOW[step]);
+      double weight = Math.min(highest, BELOW[step + 1]) - BELOW[step];
+      limbAlone += weight > 0 ? chance * weight : 0;
+    }
+  }
+
+  // The same gusts come back every year: their factors are taken once for a site and its numbers.
+  private void meet(YearContext context, double mode, double scale) {
+    StrengthParameters p = context.parameters.strength();
+    double exposure = context.site.windExposure;
+    if (p == metStrength && mode == metMode && scale == metScale && exposure == metExposure) {
+      return;
+    }
+    for (int step = 0; step < STEPS; step++) {
+      double gustMs = mode + scale * (LOWEST + (step + 0.5) * STEP);
+      inLeafFactors[step] = BranchHazard.factor(p, true, exposure, gustMs);
+      leaflessFactors[step] = BranchHazard.factor(p, false, exposure, gustMs);
+    }
+    metStrength = p;
+    metMode = mode;
+    metScale = scale;
+    metExposure = exposure;
   }
 
   /** Probability that the yearly highest gust stays below a reduced variate. */

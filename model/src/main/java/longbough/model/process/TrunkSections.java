@@ -79,7 +79,7 @@ public final class TrunkSections implements Process {
     Sections sections = state.sections;
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
       if (sections.decayed[s]) {
-        sections.holes.close(s * Sections.SECTORS, Sections.SECTORS);
+        sections.close(s);
         if (s >= state.trunk.stations) {
           sections.clear(s);
         }

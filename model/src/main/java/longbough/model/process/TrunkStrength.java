@@ -56,10 +56,13 @@ public final class TrunkStrength implements Process {
 
   // Flattening lowers what bending alone would leave, and only in a closed shell.
   private static void flatten(Sections sections, int s, StrengthParameters p) {
+    if (sections.open[s]) {
+      return;
+    }
     SectorHoles holes = sections.holes;
     int from = s * Sections.SECTORS;
     for (int i = from; i < from + Sections.SECTORS; i++) {
-      if (holes.open[i] || holes.spans[i] == 0 || holes.innermostM(i) > 0) {
+      if (holes.spans[i] == 0 || holes.innermostM(i) > 0) {
         return;
       }
     }
@@ -76,8 +79,8 @@ public final class TrunkStrength implements Process {
   private static void measure(Sections sections, int s, double radiusM) {
     int from = s * Sections.SECTORS;
     int at = s * Sections.MOMENTS;
-    boolean open = SECTION.open(sections.holes, from);
-    if (sections.changed[s] || open) {
+    boolean open = sections.open[s];
+    if (sections.changed[s]) {
       SECTION.missing(sections.holes, from, radiusM, sections.holeMoments, at);
       sections.changed[s] = open;
     }

@@ -17,6 +17,9 @@ public final class Sections {
   /** Whether a station has any decay. */
   public final boolean[] decayed = new boolean[Trunk.MAX_STATIONS];
 
+  /** Whether any sector of a station lies open. */
+  public final boolean[] open = new boolean[Trunk.MAX_STATIONS];
+
   /** Whether the decay of a station has changed since its moments were taken. */
   public final boolean[] changed = new boolean[Trunk.MAX_STATIONS];
 
@@ -39,16 +42,36 @@ public final class Sections {
   public void clear(int station) {
     holes.clear(station * SECTORS, SECTORS);
     decayed[station] = false;
+    open[station] = false;
     changed[station] = true;
   }
 
   /** Decay between two radii of one sector of a station, m. */
   public void decay(int station, int sector, double innerM, double outerM) {
-    decayed[station] = true;
-    changed[station] |= holes.add(station * SECTORS + sector, innerM, outerM);
+    if (holes.add(station * SECTORS + sector, innerM, outerM)) {
+      decayed[station] = true;
+      changed[station] = true;
+    }
+  }
+
+  /** Opens one sector of a station from a radius outwards, m. */
+  public void open(int station, int sector, double fromM) {
+    holes.open(station * SECTORS + sector, fromM);
+    open[station] = true;
+    changed[station] = true;
+  }
+
+  /** Closes all openings of a station; its decay stays. */
+  public void close(int station) {
+    if (open[station]) {
+      holes.close(station * SECTORS, SECTORS);
+      open[station] = false;
+      changed[station] = true;
+    }
   }
 
   public void copyFrom(Sections other) {
+    holes.makeRoomLike(other.holes);
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
       // A station sound in both has nothing to copy.
       if (decayed[s] || other.decayed[s]) {
@@ -56,6 +79,7 @@ public final class Sections {
       }
     }
     System.arraycopy(other.decayed, 0, decayed, 0, decayed.length);
+    System.arraycopy(other.open, 0, open, 0, open.length);
     System.arraycopy(other.changed, 0, changed, 0, changed.length);
     System.arraycopy(other.holeMoments, 0, holeMoments, 0, holeMoments.length);
     System.arraycopy(other.areaFraction, 0, areaFraction, 0, areaFraction.length);

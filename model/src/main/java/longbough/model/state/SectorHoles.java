@@ -15,23 +15,29 @@ public final class SectorHoles {
   /** Number of spans by sector. */
   public final byte[] spans;
 
-  /** Where spans begin and end: SPANS places a sector. */
-  public final double[] innerM;
+  /** Where spans begin and end: SPANS places a sector; without length until there is one. */
+  public double[] innerM = {};
 
-  public final double[] outerM;
+  public double[] outerM = {};
 
   /** Whether a sector lies open to the air. */
   public final boolean[] open;
 
-  /** Radius beyond which no wood stands in an open sector. */
-  public final double[] openFromM;
+  /** Radius beyond which no wood stands in an open sector; as {@link #innerM}. */
+  public double[] openFromM = {};
 
   public SectorHoles(int sectors) {
     spans = new byte[sectors];
-    innerM = new double[sectors * SPANS];
-    outerM = new double[sectors * SPANS];
     open = new boolean[sectors];
-    openFromM = new double[sectors];
+  }
+
+  // Most trees start sound, and trees are made by the thousand.
+  private void makeRoom() {
+    if (innerM.length == 0) {
+      innerM = new double[spans.length * SPANS];
+      outerM = new double[spans.length * SPANS];
+      openFromM = new double[spans.length];
+    }
   }
 
   public boolean any(int sector) {
@@ -40,7 +46,7 @@ public final class SectorHoles {
 
   /** Where the innermost span begins; 0 where there is none. */
   public double innermostM(int sector) {
-    return innerM[sector * SPANS];
+    return spans[sector] == 0 ? 0 : innerM[sector * SPANS];
   }
 
   /** Where the outermost span ends; 0 where there is none. */
@@ -66,13 +72,17 @@ public final class SectorHoles {
   /** Makes sectors sound and closed. */
   public void clear(int from, int sectors) {
     Arrays.fill(spans, from, from + sectors, (byte) 0);
-    Arrays.fill(innerM, from * SPANS, (from + sectors) * SPANS, 0);
-    Arrays.fill(outerM, from * SPANS, (from + sectors) * SPANS, 0);
     Arrays.fill(open, from, from + sectors, false);
+    if (innerM.length > 0) {
+      Arrays.fill(innerM, from * SPANS, (from + sectors) * SPANS, 0);
+      Arrays.fill(outerM, from * SPANS, (from + sectors) * SPANS, 0);
+      Arrays.fill(openFromM, from, from + sectors, 0);
+    }
   }
 
   /** Opens a sector from a radius outwards, or from further in where it was open already. */
   public void open(int sector, double fromM) {
+    makeRoom();
     openFromM[sector] = open[sector] ? Math.min(openFromM[sector], fromM) : fromM;
     open[sector] = true;
   }
@@ -82,8 +92,13 @@ public final class SectorHoles {
     if (!(outer > inner)) {
       return false;
     }
+    makeRoom();
     int base = sector * SPANS;
     int end = base + spans[sector];
+    // Most are drawn again as they were.
+    if (end == base + 1 && inner >= innerM[base] && outer <= outerM[base]) {
+      return false;
+    }
     int from = base;
     while (from < end && outerM[from] < inner) {
       from++;
@@ -134,7 +149,17 @@ public final class SectorHoles {
     spans[sector] -= (byte) (to - from);
   }
 
+  void makeRoomLike(SectorHoles other) {
+    if (other.innerM.length > 0) {
+      makeRoom();
+    }
+  }
+
   void copyFrom(SectorHoles other, int from, int sectors) {
+    if (other.innerM.length == 0) {
+      clear(from, sectors);
+      return;
+    }
     System.arraycopy(other.spans, from, spans, from, sectors);
     System.arraycopy(other.innerM, from * SPANS, innerM, from * SPANS, sectors * SPANS);
     System.arraycopy(other.outerM, from * SPANS, outerM, from * SPANS, sectors * SPANS);

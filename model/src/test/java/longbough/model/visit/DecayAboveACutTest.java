@@ -24,7 +24,7 @@ class DecayAboveACutTest {
     Sections sections = state.sections;
     for (int i = 0; i < Trunk.MAX_STATIONS * Sections.SECTORS; i++) {
       sections.decay(i / Sections.SECTORS, i % Sections.SECTORS, 0, 0.02);
-      sections.holes.open(i, 0.02);
+      sections.open(i / Sections.SECTORS, i % Sections.SECTORS, 0.02);
     }
     int stations = state.trunk.stations;
     TestTrees.perform(state, TestTrees.COLLAR, new Operation.Top(6, Double.NaN));

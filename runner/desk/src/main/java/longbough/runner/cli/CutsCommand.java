@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import longbough.runner.cuts.CutTable;
+import longbough.runner.cuts.page.CutPage;
 import longbough.runner.table.OutputFile;
 import longbough.shared.problem.InputException;
 import longbough.shared.problem.Problem;
@@ -54,10 +55,18 @@ final class CutsCommand implements Callable<Integer> {
   @Option(names = "--csv", paramLabel = "FILE", description = "Also write the table as CSV.")
   private Path csv;
 
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description =
+          "Also write a page with the table, charts, and the closing faces drawn to scale.")
+  private Path html;
+
   @Override
   public Integer call() throws IOException {
     List<String> ids = checked();
     OutputFile file = csv == null ? null : OutputFile.prepare(csv, "--csv");
+    OutputFile page = html == null ? null : OutputFile.prepare(html, "--html");
     CutTable table = CutTable.of(ids, trunkCm / 100, ringMm / 1000, years);
     PrintWriter out = spec.commandLine().getOut();
     table.lines().forEach(out::println);
@@ -65,6 +74,11 @@ final class CutsCommand implements Callable<Integer> {
       file.write(table.csv());
       out.println();
       out.println("CSV: " + PrintableText.of(file.path().toString()));
+    }
+    if (page != null) {
+      page.write(CutPage.of(table, Version.text()));
+      out.println();
+      out.println("Page: " + PrintableText.of(page.path().toString()));
     }
     out.flush();
     return ExitCode.OK;

@@ -13,7 +13,7 @@ public final class CutTable {
   public static final List<Double> DIAMETERS_M = List.of(0.03, 0.06, 0.12, 0.20);
 
   /** From the cut that harms least to the one that harms most. */
-  static final List<Placement> PLACEMENTS =
+  public static final List<Placement> PLACEMENTS =
       List.of(Placement.COLLAR, Placement.STUB, Placement.FLUSH);
 
   private final double trunkM;
@@ -44,13 +44,17 @@ public final class CutTable {
     return List.copyOf(trials);
   }
 
+  /** What is cut, in a sentence. */
+  public String setting() {
+    return f(
+        "One branch taken off a trunk of %.0f cm whose radius grows %.1f mm a year, %d years on.",
+        100 * trunkM, 1000 * ringM, years);
+  }
+
   /** The table as printed. */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
-    lines.add(
-        f(
-            "One branch taken off a trunk of %.0f cm whose radius grows %.1f mm a year, %d years on.",
-            100 * trunkM, 1000 * ringM, years));
+    lines.add(setting());
     lines.add(
         "Column: discoloured or decayed wood above and below the cut, and how deep it lies in the");
     lines.add("wood that stood then. Section, strength: share lost where the trunk is worst.");

@@ -1,5 +1,7 @@
 package longbough.runner.cuts;
 
+import java.util.ArrayList;
+import java.util.List;
 import longbough.model.pruning.Placement;
 import longbough.model.state.Wounds;
 import longbough.runner.validate.lab.TrunkBench;
@@ -18,6 +20,7 @@ import longbough.runner.validate.lab.TrunkBench;
  * @param sectionShare share of the trunk's section decayed where it is worst
  * @param strengthLoss share of the section modulus lost where it is worst
  * @param boundM radius of the trunk at the cut when it was made: the barrier zone
+ * @param faces the face in every year from the cut (0) to the last
  */
 public record CutTrial(
     String species,
@@ -30,7 +33,8 @@ public record CutTrial(
     double depthM,
     double sectionShare,
     double strengthLoss,
-    double boundM) {
+    double boundM,
+    List<CutFace> faces) {
 
   /**
    * Plays it: reserve at 0.7 of its ceiling, an even ring every year, a cut in spring.
@@ -49,8 +53,10 @@ public record CutTrial(
     int w = bench.cut(placement, diameterM);
     double bound = bench.wounds.parentRadiusM[w];
     double closed = Double.NaN;
+    List<CutFace> faces = new ArrayList<>(List.of(CutFace.of(bench.wounds, w, 0)));
     for (int year = 1; year <= years; year++) {
       bench.years(1, ringM);
+      faces.add(CutFace.of(bench.wounds, w, year));
       if (Double.isNaN(closed) && !bench.wounds.open(w)) {
         closed = year;
       }
@@ -73,7 +79,8 @@ public record CutTrial(
         wounds.columnDepthM[w],
         share,
         loss,
-        bound);
+        bound,
+        List.copyOf(faces));
   }
 
   /** An open-grown trunk of 40 cm is some 14 m high; higher with the root of its thickness. */

@@ -13,6 +13,7 @@ public final class Report {
           new TreeSection(),
           new RegimeSection(),
           new DrawingSection(),
+          new FormulaSection(),
           new ChartSection(),
           new DeathSection(),
           new SummarySection(),

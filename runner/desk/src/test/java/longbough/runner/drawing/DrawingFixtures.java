@@ -319,7 +319,7 @@ public final class DrawingFixtures {
         boolean near = Math.abs(away) <= wounds.openHeightM[wound] / 2 + 0.1;
         boolean faces = Math.abs(Math.IEEEremainder(turn, 2 * Math.PI)) < 0.3;
         if (near && faces && wounds.open(wound)) {
-          state.sections.holes.open(station * Sections.SECTORS + sector, bound);
+          state.sections.open(station, sector, bound);
         }
       }
     }

@@ -36,6 +36,7 @@ public final class Palette {
 
   public static final String SAPWOOD = "#f3e7cb";
   public static final String HEARTWOOD = "#e0c596";
+  public static final String BRANCH = "#d2a768";
   public static final String RING = "#c2a574";
   public static final String DECAY = "#5f4435";
   public static final String DECAY_EDGE = "#36251c";

@@ -17,6 +17,9 @@ final class DecayOutline {
   private static final int SPANS = SectorHoles.SPANS;
   private static final double HALF = Math.PI / SECTORS;
 
+  /** Pieces reach a little over each other, so that rounding leaves no slit between them; rad. */
+  private static final double OVERLAP = 0.002;
+
   private final SectorHoles holes;
   private final int from;
   private final double x;
@@ -63,8 +66,8 @@ final class DecayOutline {
     for (int other = first(next); other < end(next); other++) {
       if (overlap(span, other)) {
         any = true;
-        double here = bearingRad(sector);
-        double there = bearingRad(sector + 1);
+        double here = bearingRad(sector) - OVERLAP;
+        double there = bearingRad(sector + 1) + OVERLAP;
         Path2D.Double side = new Path2D.Double();
         side.moveTo(px(here, holes.innerM[span]), py(here, holes.innerM[span]));
         side.lineTo(px(here, holes.outerM[span]), py(here, holes.outerM[span]));
@@ -88,7 +91,7 @@ final class DecayOutline {
   }
 
   private void taper(Area decay, int sector, int span, int side) {
-    double bearing = bearingRad(sector);
+    double bearing = bearingRad(sector) - side * OVERLAP;
     double middle = (holes.innerM[span] + holes.outerM[span]) / 2;
     Path2D.Double tip = new Path2D.Double();
     tip.moveTo(px(bearing, holes.innerM[span]), py(bearing, holes.innerM[span]));

@@ -19,13 +19,16 @@ final class SectionLegend {
   static final int WALL = 7;
   static final int RINGS = 8;
   static final int HELD = 9;
-  static final int KINDS = 10;
+  static final int BRANCH = 10;
+  static final int KINDS = 11;
 
   private final Legend legend = new Legend();
 
   SectionLegend(boolean[] shown) {
     legend.add(shown[SAPWOOD], "sapwood", (x, y) -> box(x, y, Palette.SAPWOOD, Palette.BARK));
     legend.add(shown[HEARTWOOD], "heartwood", (x, y) -> box(x, y, Palette.HEARTWOOD, Palette.BARK));
+    legend.add(
+        shown[BRANCH], "wood of the branch", (x, y) -> box(x, y, Palette.BRANCH, Palette.RING));
     legend.add(shown[DECAY], "decay", (x, y) -> box(x, y, Palette.DECAY, Palette.DECAY_EDGE));
     legend.add(
         shown[HELD],

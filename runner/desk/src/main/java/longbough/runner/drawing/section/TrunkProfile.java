@@ -15,13 +15,47 @@ final class TrunkProfile {
   private final double groundY;
   private final double unitsUp;
   private final double unitsAcross;
+  private final double bottomM;
+  private final double topM;
 
   TrunkProfile(TreeState state, double axisX, double groundY, double unitsUp, double unitsAcross) {
+    this(state, axisX, groundY, unitsUp, unitsAcross, 0, state.trunk.heightM);
+  }
+
+  private TrunkProfile(
+      TreeState state,
+      double axisX,
+      double groundY,
+      double unitsUp,
+      double unitsAcross,
+      double bottomM,
+      double topM) {
     this.state = state;
     this.axisX = axisX;
     this.groundY = groundY;
     this.unitsUp = unitsUp;
     this.unitsAcross = unitsAcross;
+    this.bottomM = bottomM;
+    this.topM = topM;
+  }
+
+  /** The same trunk, of which only a piece is drawn. */
+  TrunkProfile between(double lowM, double highM) {
+    return new TrunkProfile(state, axisX, groundY, unitsUp, unitsAcross, lowM, highM);
+  }
+
+  /** Whether a height lies in the piece that is drawn. */
+  boolean shows(double heightM) {
+    return heightM >= bottomM && heightM <= topM + 0.01;
+  }
+
+  /** Whether any of a wound's column lies in the piece that is drawn. */
+  boolean showsColumn(int wound) {
+    return highM(wound) > lowM(wound);
+  }
+
+  double unitsUp() {
+    return unitsUp;
   }
 
   double x(double radiusM) {
@@ -48,15 +82,15 @@ final class TrunkProfile {
 
   /** The trunk, or its core where share is below 1. */
   Outline body(double share) {
-    double top = Math.max(0.1, state.trunk.heightM);
-    int steps = (int) Math.ceil(top / STEP_M);
-    Outline body = new Outline().move(x(-share * radiusM(0)), y(0));
+    double top = Math.max(bottomM + 0.1, topM);
+    int steps = (int) Math.ceil((top - bottomM) / STEP_M);
+    Outline body = new Outline().move(x(-share * radiusM(bottomM)), y(bottomM));
     for (int step = 1; step <= steps; step++) {
-      double height = Math.min(top, step * STEP_M);
+      double height = Math.min(top, bottomM + step * STEP_M);
       body.line(x(-share * radiusM(height)), y(height));
     }
     for (int step = steps; step >= 0; step--) {
-      double height = Math.min(top, step * STEP_M);
+      double height = Math.min(top, bottomM + step * STEP_M);
       body.line(x(share * radiusM(height)), y(height));
     }
     return body.close();
@@ -79,12 +113,12 @@ final class TrunkProfile {
 
   double lowM(int wound) {
     Wounds wounds = state.wounds;
-    return Math.max(0, wounds.heightM[wound] - wounds.columnDownM[wound]);
+    return Math.max(bottomM, wounds.heightM[wound] - wounds.columnDownM[wound]);
   }
 
   double highM(int wound) {
     Wounds wounds = state.wounds;
-    return Math.min(state.trunk.heightM, wounds.heightM[wound] + wounds.columnUpM[wound]);
+    return Math.min(topM, wounds.heightM[wound] + wounds.columnUpM[wound]);
   }
 
   /**
@@ -137,6 +171,27 @@ final class TrunkProfile {
     double bound = boundM(wound, heightM);
     double depth = Math.min(bound, state.wounds.columnDepthM[wound] * bound / parent);
     return depth * shareAt(wound, heightM);
+  }
+
+  /**
+   * The wood of a branch inside the trunk, from a depth below the surface of its year (m): as thick
+   * as the branch at that surface, pointed at the pith.
+   */
+  Outline branch(int wound, double depthM) {
+    double height = state.wounds.heightM[wound];
+    double bound = boundM(wound, height);
+    double half = state.wounds.cutDiameterM[wound] / 2;
+    double inner = Math.max(0, bound - depthM);
+    double tip = bound > 0 ? half * inner / bound : 0;
+    double side = side(wound);
+    Outline branch = new Outline().move(x(side * inner), y(height + tip));
+    branch.line(x(side * bound), y(height + half)).line(x(side * bound), y(height - half));
+    return branch.line(x(side * inner), y(height - tip)).close();
+  }
+
+  /** Length of a branch's wood inside the trunk, m. */
+  double branchM(int wound) {
+    return boundM(wound, state.wounds.heightM[wound]);
   }
 
   /** The barrier zone of one wound: where the surface stood, as far as the column reaches. */

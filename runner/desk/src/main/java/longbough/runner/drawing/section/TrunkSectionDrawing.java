@@ -6,6 +6,7 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.runner.drawing.look.Label;
 import longbough.runner.drawing.look.Palette;
+import longbough.runner.drawing.look.ScaleBar;
 import longbough.runner.drawing.look.SpeciesLook;
 import longbough.runner.drawing.look.Words;
 import longbough.runner.drawing.look.YearState;
@@ -14,12 +15,15 @@ import longbough.runner.drawing.scene.Scene;
 import longbough.runner.drawing.scene.Shape;
 import longbough.runner.drawing.scene.Style;
 
-/** The trunks of one regime cut open lengthwise, side by side, widths drawn too large. */
+/**
+ * The trunks of one regime cut open lengthwise, side by side, widths drawn too large; below them
+ * the piece about the weakest height, to scale.
+ */
 public final class TrunkSectionDrawing {
   private static final double LEFT = 62;
   private static final double RIGHT = Scene.PAGE_WIDTH - 14;
   private static final double TOP = 104;
-  private static final double TRUNK_HEIGHT = 320;
+  private static final double TRUNK_HEIGHT = 300;
   private static final double SHARE_OF_PANEL = 0.5;
 
   private final String title;
@@ -74,7 +78,9 @@ public final class TrunkSectionDrawing {
       shapes.add(new Shape.Group(sentence(years.get(i)), 1, trunk));
       below(years.get(i), x);
     }
-    double legendTop = groundY + 98;
+    widthBar();
+    double pieces = new TrunkExcerpts(years).paint(LEFT, RIGHT, groundY + 104, shown, shapes);
+    double legendTop = groundY + 98 + pieces;
     double height = new SectionLegend(shown).paint(14, RIGHT, legendTop, shapes);
     int total = (int) Math.ceil(legendTop + height + 14);
     return new Scene(Scene.PAGE_WIDTH, total, title, description(), shapes);
@@ -86,6 +92,13 @@ public final class TrunkSectionDrawing {
             ? "widths and heights to scale"
             : "widths drawn " + widening + " times too large";
     return look.name() + ", trunk cut open lengthwise, " + widths;
+  }
+
+  private void widthBar() {
+    double units = widening * unitsUp;
+    double lengthM = ScaleBar.roundLength(90 / units);
+    String words = Words.brief(100 * lengthM) + " cm across";
+    shapes.addAll(ScaleBar.draw(RIGHT - units * lengthM - 30, 58, units * lengthM, words));
   }
 
   private void heightLines() {

@@ -13,6 +13,7 @@ import longbough.runner.drawing.scene.Style;
 /** Wood, decay columns, barrier zones and wound faces of one trunk cut open lengthwise. */
 final class TrunkSectionPainter {
   private static final double LEAST_COLUMN_M = 0.02;
+  private static final double THINNEST_BRANCH = 2;
 
   private final TreeState state;
   private final TrunkProfile profile;
@@ -41,26 +42,41 @@ final class TrunkSectionPainter {
       shown[SectionLegend.HEARTWOOD] = true;
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
-      if (hasColumn(state, wound)) {
+      if (hasBranch(wound)) {
+        Style wood = Style.fill(Palette.BRANCH).edged(Palette.RING, 0.8);
+        onto.add(new Shape.Path(profile.branch(wound, Double.MAX_VALUE), wood));
+        shown[SectionLegend.BRANCH] |=
+            heldInCore(state, wound) || state.wounds.columnDownM[wound] < profile.branchM(wound);
+      }
+    }
+    for (int wound = 0; wound < state.wounds.count; wound++) {
+      if (hasColumn(state, wound) && profile.showsColumn(wound)) {
         boolean held = heldInCore(state, wound);
         Style decay = Style.fill(held ? Palette.HELD : Palette.DECAY);
         onto.add(new Shape.Path(profile.column(wound), decay.edged(Palette.DECAY_EDGE, 0.8)));
         shown[held ? SectionLegend.HELD : SectionLegend.DECAY] = true;
+        if (!held && hasBranch(wound)) {
+          Outline branch = profile.branch(wound, state.wounds.columnDownM[wound]);
+          onto.add(new Shape.Path(branch, Style.fill(Palette.DECAY)));
+        }
       }
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
-      if (hasColumn(state, wound) && !state.wounds.acrossStem[wound]) {
+      if (hasColumn(state, wound)
+          && profile.showsColumn(wound)
+          && !state.wounds.acrossStem[wound]) {
         double length = profile.y(profile.lowM(wound)) - profile.y(profile.highM(wound));
         onto.addAll(Barrier.draw(profile.barrier(wound), length));
         shown[SectionLegend.BARRIER] = true;
       }
     }
     for (int wound = 0; wound < state.wounds.count; wound++) {
-      if (onTrunk(state, wound)) {
+      if (onTrunk(state, wound) && profile.shows(state.wounds.heightM[wound])) {
         face(wound, onto, shown);
       }
     }
-    if (state.vitality.worstDecayAreaFraction > 0) {
+    if (state.vitality.worstDecayAreaFraction > 0
+        && profile.shows(TrunkSectionDrawing.worstHeightM(state))) {
       worst(onto);
       shown[SectionLegend.WORST] = true;
     }
@@ -79,10 +95,20 @@ final class TrunkSectionPainter {
     return onTrunk(state, wound) && deep && length > LEAST_COLUMN_M;
   }
 
+  // The wood of a removed branch, where it is thick enough to be seen.
+  private boolean hasBranch(int wound) {
+    double diameter = state.wounds.cutDiameterM[wound];
+    return onTrunk(state, wound)
+        && !state.wounds.acrossStem[wound]
+        && profile.shows(state.wounds.heightM[wound] - diameter / 2)
+        && profile.shows(state.wounds.heightM[wound] + diameter / 2)
+        && profile.unitsUp() * diameter > THINNEST_BRANCH;
+  }
+
   /** A column no wider than the branch that was removed has not entered the trunk's own wood. */
   private static boolean heldInCore(TreeState state, int wound) {
     Wounds wounds = state.wounds;
-    return wounds.placement[wound] == Placement.COLLAR.ordinal()
+    return wounds.placement[wound] != Placement.FLUSH.ordinal()
         && !wounds.acrossStem[wound]
         && wounds.columnHalfWidthM[wound] <= wounds.cutDiameterM[wound] / 2;
   }
