@@ -59,7 +59,7 @@ import longbough.model.visit.VisitRunner;
  *       needs the leaves; the flush, which needs the light to build sun and shade leaves; in early
  *       summer insects and frost, a month later what grows again; water, assimilation, maintenance,
  *       and last what becomes of the surplus.
- *   <li>Leaf fall in autumn.
+ *   <li>Leaf fall in autumn, of broadleaved evergreens in spring just before their buds break.
  *   <li>At the year's end the growth budget is spent: seeds and exudates, roots, sprouts, shoots,
  *       and rings last, because they give way first; lasting stress grows or heals; then what grew
  *       sets heartwood, reserve ceiling and next year's leaf; limbs that didn't pay are shed;
@@ -199,6 +199,10 @@ final class YearlyCycle {
       if (!budsOpen && context.leafCalled[month * YearContext.WEEKS - 1] > 0) {
         budsOpen = true;
         run(sproutRelease, context, seed, member);
+        if (context.parameters.species().exchangesInSpring()) {
+          leavesDown = true;
+          leafFall.run(context);
+        }
         run(budBreak, context, seed, member);
       }
       if (budsOpen || context.parameters.species().evergreen()) {
@@ -226,6 +230,7 @@ final class YearlyCycle {
         context.summerSproutLeafAreaM2 = context.state.sprouts.leafAreaM2();
       }
       if (month == AUTUMN) {
+        context.light.keepSeason();
         context.autumnReserveKgC = context.state.pools.reserveKgC;
         context.autumnReserveFraction = context.state.pools.reserveFraction();
       }
@@ -315,7 +320,8 @@ final class YearlyCycle {
   }
 
   /**
-   * Deciduous leaves fall when fewer than half are held; evergreens drop the oldest in mid-autumn.
+   * Deciduous leaves fall when fewer than half are held; conifers drop the oldest in mid-autumn,
+   * broadleaved evergreens have done so in spring.
    */
   private static boolean falls(YearContext context, int month) {
     return month == MONTHS

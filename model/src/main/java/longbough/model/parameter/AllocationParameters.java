@@ -13,7 +13,10 @@ import longbough.shared.source.ParameterTable;
  * @param extensionShare greatest share of the growth budget for height and limb length, 1
  * @param extensionMaxM greatest yearly growth of a limb in length, m
  * @param tipWoodShare wood of a limb's new length over base area times that length, 1
- * @param slendernessMax longest limb over its base diameter, 1
+ * @param stressMost most that bending stress over that at breast height widens a ring, 1
+ * @param slendernessMax longest leader over its base diameter, 1
+ * @param limbLengthM longest limb that a base of one metre bears, m
+ * @param limbLengthPower power of the base diameter in the length that a limb bears, 1
  * @param pipeYears years in which pipes of a limb that serve no leaves go out of use, years
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
@@ -48,7 +51,10 @@ public record AllocationParameters(
     double extensionShare,
     double extensionMaxM,
     double tipWoodShare,
+    double stressMost,
     double slendernessMax,
+    double limbLengthM,
+    double limbLengthPower,
     double pipeYears,
     double headedExtension,
     double gapFilling,
@@ -83,7 +89,10 @@ public record AllocationParameters(
         table.value("allocation.extension_share"),
         table.value("allocation.extension_max_m"),
         table.value("allocation.tip_wood_share"),
+        table.value("allocation.stress_most"),
         table.value("allocation.slenderness_max"),
+        table.value("allocation.limb_length_m"),
+        table.value("allocation.limb_length_power"),
         table.value("allocation.pipe_years"),
         table.value("allocation.headed_extension"),
         table.value("allocation.gap_filling"),

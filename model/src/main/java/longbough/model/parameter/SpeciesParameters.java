@@ -53,6 +53,11 @@ public record SpeciesParameters(
     double heartwoodDurability,
     double branchParentRatioLimit) {
 
+  /** Whether old leaves fall in spring as the new ones unfold: broadleaved evergreens. */
+  public boolean exchangesInSpring() {
+    return evergreen && !conifer;
+  }
+
   static SpeciesParameters of(SpeciesTraits traits, ParameterTable table) {
     return new SpeciesParameters(
         traits.evergreen(),

@@ -27,11 +27,19 @@ public final class CrownLight {
 
   public final int[] sproutCell = new int[longbough.model.state.Sprouts.MAX];
 
+  /** The same late in the season, before leaves fall. */
+  public final double[] seasonShare = new double[CELLS];
+
   /** Photosynthetic capacity of the leaves in each cell over that of sun leaves. */
   public final double[] capacityShare = new double[CELLS];
 
   /** Net carbon that a leaf in each cell has earned so far this year, kg C m-2. */
   public final double[] returnKgCM2 = new double[CELLS];
+
+  /** Remembers the light in which this season's leaves have lived. */
+  public void keepSeason() {
+    System.arraycopy(lightShare, 0, seasonShare, 0, CELLS);
+  }
 
   /** True when foliage has changed since the light was last computed. */
   public boolean stale = true;

@@ -11,19 +11,20 @@ import longbough.model.state.TreeState;
  * How much leaf each zone would carry with full buds in its light, and the return of lost buds.
  *
  * <pre>
- * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf La(d) / (Ka(d)^2 Ha(d))
+ * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf o(d) La(d) / (Ka(d)^2 Ha(d))
  * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
  * b' = b + v min(r (1 - D - b), s b) where b < 1 - D,   b + r (1 - D - b) where it is above
  * </pre>
  *
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
- * the species' leaf area, crown diameter and height at diameter d, scaled by this tree's leaf
- * factor lf; E light share, E0 the share that repays a leaf, w span; y last season's net return of
- * a leaf and k its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud
- * fullness, r return rate, s most new shoots on the shoots there are, since those bear the buds, v
- * reserve over its set point, D decline: shoots die back to what roots and sapwood can carry.
- * Neighbours slowly close a gap. Source: allometry McPherson et al. 2016; the light rule is an
- * assumption.
+ * the species' leaf area, crown diameter and height at diameter d, of a mean open-grown crown were
+ * it lit throughout (o) and scaled by this tree's leaf factor lf: larger crowns shade themselves
+ * more, and what was measured on them is what their shade left; E light share in the season, before
+ * leaves fall, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k
+ * its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r
+ * return rate, s most new shoots on the shoots there are, since those bear the buds, v reserve over
+ * its set point, D decline: shoots die back to what roots and sapwood can carry. Neighbours slowly
+ * close a gap. Source: allometry McPherson et al. 2016; the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
@@ -50,7 +51,7 @@ public final class CrownPotential implements Process {
     ModelParameters p = context.parameters;
     fillGaps(state, p.allocation());
     returns(context);
-    room.follow(state, context.light, p, p.allocation().crownFollow());
+    room.follow(state, context.light, context.light.seasonShare, p, p.allocation().crownFollow());
     returnBuds(state, p);
   }
 
@@ -58,7 +59,8 @@ public final class CrownPotential implements Process {
   private void returns(YearContext context) {
     CrownLight light = context.light;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      double cost = LeafRoom.yearlyCostKgCM2(context.parameters, light.capacityShare[cell]);
+      double capacity = Foliage.capacityShare(context.parameters.carbon(), light.seasonShare[cell]);
+      double cost = LeafRoom.yearlyCostKgCM2(context.parameters, capacity);
       netKgCM2[cell] = light.returnKgCM2[cell] - cost;
     }
     Limbs limbs = context.state.limbs;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.geometry.Allometry;
 import longbough.model.geometry.CrownShape;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
@@ -18,24 +19,27 @@ import longbough.model.state.Trunk;
  *
  * <pre>
  * dH = [Ha(d + 2 m) - Ha(d)] hf v (Ht / H)^2,   Ht = Ha(d) hf
- * dl = min(max v tip, target length - l),   d >= l / sl
+ * dl = min(max v tip, target length - l),   d >= (l / lb)^(1/n)
  * wood = form ((A' - A) l' + tw A dl),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
  * </pre>
  *
  * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of
  * some ten years, so that height holds on when rings narrow); hf this tree's height over allometry;
- * v vigour from the reserve; target length from the crown's shape and allometric spread; sl
- * slenderness that a shoot can bear, so that length brings the thickness it needs; tw wood of a new
- * shoot over base area times its length, since its end is thin; tip 1 intact, less where headed; A
- * base area (m2). All of it takes at most a share of the growth budget. A trunk without its leader
- * does not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory);
- * allometry see {@link Allometry}.
+ * v vigour from the reserve; target length from the crown's shape and allometric spread; lb length
+ * that a limb's base of one metre bears (m), n power of the diameter in it: bending under its own
+ * weight lets thin limbs be the slenderest, and length brings the thickness it needs; sl
+ * slenderness that a leader can bear; tw wood of a new shoot over base area times its length, since
+ * its end is thin; tip 1 intact, less where headed; A base area (m2). All of it takes at most a
+ * share of the growth budget. A trunk without its leader does not grow in height. Source: priority
+ * of shoots over rings, Larson 1963 (from memory); n West et al. 2009; allometry see {@link
+ * Allometry}.
  */
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
 
   private final LimbAngles angles = new LimbAngles();
   private final double[] wantedM = new double[Limbs.MAX];
+  private double shootVolumeM3;
 
   @Override
   public String name() {
@@ -44,7 +48,7 @@ public final class Extension implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("larson1963", "urbantrees2016");
+    return List.of("larson1963", "urbantrees2016", "west2009");
   }
 
   @Override
@@ -61,17 +65,20 @@ public final class Extension implements Process {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double heightGain = state.trunk.leaderIntact ? heightGainM(state, p, vigour) : 0;
     double limbCost = density * wanted(state, p, vigour);
-    double able =
-        Spending.structureFor(
-            context, p.allocation().extensionShare() * state.pools.growthBudgetKgC);
+    double shootCost = density * shootVolumeM3;
+    double most = Spending.structureFor(context, state.pools.growthBudgetKgC);
+    double able = p.allocation().extensionShare() * most;
     double leader = lead(state, p.allocation(), density, heightGain, able);
-    double left = able - leader;
-    double met = limbCost > left ? left / limbCost : 1;
+    double met = Math.min(share(able - leader, shootCost), share(most - leader, limbCost));
     double built = leader + (met > 0 ? lengthen(state, p.allocation(), density, met) : 0);
     Spending.fromBudget(context, built);
     if (state.trunk.leaderIntact) {
       NewLimbs.add(context);
     }
+  }
+
+  private static double share(double ableKgC, double wantedKgC) {
+    return wantedKgC > ableKgC ? ableKgC / wantedKgC : 1;
   }
 
   /**
@@ -109,6 +116,7 @@ public final class Extension implements Process {
     double thicker = state.trunk.dbhM() + 2 * state.trunk.ringMemoryM;
     double radius = Allometry.crownDiameterM(p.species(), thicker) / 2;
     double volume = 0;
+    shootVolumeM3 = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
       wantedM[limb] = 0;
       if (limbs.alive(limb)) {
@@ -123,6 +131,7 @@ public final class Extension implements Process {
         double most = a.extensionMaxM() * vigour * well * tip;
         wantedM[limb] = Math.min(most, Math.max(0, target - limbs.lengthM[limb]));
         volume += limbVolumeM3(a, d, limbs.lengthM[limb], wantedM[limb]);
+        shootVolumeM3 += shootVolumeM3(a, d, wantedM[limb]);
       }
     }
     return volume;
@@ -147,6 +156,11 @@ public final class Extension implements Process {
     return Math.min(length, (top - height) / Math.max(0.1, cos));
   }
 
+  /** Volume of a limb's new shoot, m3. */
+  private static double shootVolumeM3(AllocationParameters a, double diameterM, double gainM) {
+    return a.limbForm() * Math.PI / 4 * a.tipWoodShare() * diameterM * diameterM * gainM;
+  }
+
   /** Volume that a limb gains by a growth in length, with the thickness that this asks for, m3. */
   private static double limbVolumeM3(
       AllocationParameters a, double diameterM, double lengthM, double gainM) {
@@ -168,7 +182,8 @@ public final class Extension implements Process {
   private static double thickerM(
       AllocationParameters a, double diameterM, double lengthM, double longerM) {
     double inProportion = lengthM > 0 ? diameterM * longerM / lengthM : diameterM;
-    return Math.max(diameterM, Math.min(longerM / a.slendernessMax(), inProportion));
+    double borne = Fast.pow(longerM / a.limbLengthM(), 1 / a.limbLengthPower());
+    return Math.max(diameterM, Math.min(borne, inProportion));
   }
 
   /**

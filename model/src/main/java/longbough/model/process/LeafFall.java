@@ -10,15 +10,18 @@ import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /**
- * Autumn. Deciduous trees drop all leaf carbon; the leaf area stays on record as what the buds will
- * put out again, since pruning in winter takes it with the buds. Evergreens drop their oldest
- * leaves:
+ * Deciduous trees drop all leaf carbon in autumn; the leaf area stays on record as what the buds
+ * will put out again, since pruning in winter takes it with the buds. Evergreens drop their oldest
+ * leaves, conifers in autumn, broadleaves in spring as the buds break: they exchange leaves then,
+ * and one that keeps them little longer than a year is nearly bare for some weeks, but never in
+ * winter:
  *
  * <pre>
  * kept share of age class a = min(1, max(0, life - (a + 1)))
  * </pre>
  *
- * life leaf life (years), a age in whole years. Source: leaf life Wright et al. 2004.
+ * life leaf life (years), a age in whole years. Source: leaf life Wright et al. 2004; the season
+ * common practice.
  */
 public final class LeafFall implements Process {
 

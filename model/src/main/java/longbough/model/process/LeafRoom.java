@@ -28,18 +28,22 @@ public final class LeafRoom {
     double dbh = state.trunk.dbhM();
     double diameter = Allometry.crownDiameterM(s, dbh);
     return state.frame.leafFactor
+        * state.frame.openLeafFactorAt(dbh)
         * Allometry.leafAreaM2(s, dbh)
         / (diameter * diameter * Allometry.heightM(s, dbh));
   }
 
   /**
    * Moves each zone's full leaf area towards what space and light support; pace 1 sets it at once.
+   *
+   * @param lightShare light by cell that the leaves are meant to live in
    */
-  void follow(TreeState state, CrownLight light, ModelParameters p, double pace) {
+  void follow(
+      TreeState state, CrownLight light, double[] lightShare, ModelParameters p, double pace) {
     double density = densityM2M3(state, p.species());
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      fit[cell] = fit(p, light.lightShare[cell]);
-      costKgCM2[cell] = yearlyCostKgCM2(p, light.capacityShare[cell]);
+      fit[cell] = fit(p, lightShare[cell]);
+      costKgCM2[cell] = yearlyCostKgCM2(p, Foliage.capacityShare(p.carbon(), lightShare[cell]));
     }
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
@@ -99,7 +103,7 @@ public final class LeafRoom {
     Limbs limbs = state.limbs;
     state.frame.leafFactor = 1;
     java.util.Arrays.fill(light.lightShare, 1);
-    room.follow(state, light, p, 1);
+    room.follow(state, light, light.lightShare, p, 1);
     for (int round = 0; round < SETTLE_ROUNDS; round++) {
       double sum = 0;
       for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
@@ -113,13 +117,13 @@ public final class LeafRoom {
       }
       if (round < SETTLE_ROUNDS - 1) {
         field.compute(state, light, p, 1);
-        room.follow(state, light, p, SETTLE_PACE);
+        room.follow(state, light, light.lightShare, p, SETTLE_PACE);
       }
     }
     java.util.Arrays.fill(limbs.leafRoomM2, 0);
     for (int round = 0; openness < 1 && round < SETTLE_ROUNDS; round++) {
       field.compute(state, light, p, openness);
-      room.follow(state, light, p, SETTLE_PACE);
+      room.follow(state, light, light.lightShare, p, SETTLE_PACE);
       System.arraycopy(limbs.fullLeafAreaM2, 0, limbs.leafAreaM2, 0, limbs.count * Limbs.ZONES);
     }
   }

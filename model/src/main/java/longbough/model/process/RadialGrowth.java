@@ -37,6 +37,7 @@ public final class RadialGrowth implements Process {
   private final double[] leafBelowStation = new double[Trunk.MAX_STATIONS + 1];
   private final double[] perArea = new double[Trunk.MAX_STATIONS];
   private final double[] swell = new double[Trunk.MAX_STATIONS];
+  private final BendingStress bending = new BendingStress();
   private double swellHeightM = Double.NaN;
 
   @Override
@@ -181,11 +182,14 @@ public final class RadialGrowth implements Process {
         leafBelowStation[stationAbove(height, stations)] += state.sprouts.leafAreaM2[cohort];
       }
     }
+    double[] stress = bending.of(state);
     double below = 0;
     double volume = 0;
     for (int station = 0; station < stations; station++) {
       below += leafBelowStation[station];
-      perArea[station] = Math.max(0, 1 - below / leaf) * (1 + a.buttSwell() * swell[station]);
+      double strained = Math.min(a.stressMost(), Math.max(1, stress[station]));
+      double share = Math.min(1, strained * Math.max(0, 1 - below / leaf));
+      perArea[station] = share * (1 + a.buttSwell() * swell[station]);
       volume += perArea[station] * Trunk.STATION_STEP_M;
     }
     return volume;

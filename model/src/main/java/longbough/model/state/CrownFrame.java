@@ -1,5 +1,7 @@
 package longbough.model.state;
 
+import longbough.model.numeric.Fast;
+
 /** Measures of the crown that stay with one tree: how it departs from the mean of its species. */
 public final class CrownFrame {
   /** Sectors of the compass for spread: north, east, south, west. */
@@ -11,8 +13,19 @@ public final class CrownFrame {
   /** Measured reach over the reach that allometry gives, north, east, south, west. */
   public final double[] spreadFactor = {1, 1, 1, 1};
 
-  /** Leaf area over the leaf area that allometry gives for diameter, spread and crown length. */
+  /** Leaf density over that of a mean open-grown tree of the species with the same trunk. */
   public double leafFactor = 1;
+
+  /** Trunk diameters for which the mean open-grown crown is known, each twice the last, m. */
+  public static final double OPEN_FIRST_M = 0.05;
+
+  public static final int OPEN_SIZES = 6;
+
+  /**
+   * Leaf density of a mean open-grown crown were it lit throughout, over the mean one that it has
+   * in its own shade, by trunk diameter.
+   */
+  public final double[] openLeafFactor = {1, 1, 1, 1, 1, 1};
 
   /** Leaf area that a unit of limb base area supports in this tree, m2/m2. */
   public double leafPerWoodM2M2;
@@ -32,10 +45,23 @@ public final class CrownFrame {
     return spreadFactor[from] + share * (spreadFactor[(from + 1) % SECTORS] - spreadFactor[from]);
   }
 
+  /**
+   * Leaf factor of a mean open-grown crown at a trunk diameter: between the known ones evenly in
+   * logarithms.
+   */
+  public double openLeafFactorAt(double dbhM) {
+    double at = Fast.log(Math.max(dbhM, OPEN_FIRST_M) / OPEN_FIRST_M) / Math.log(2);
+    int from = Math.min(OPEN_SIZES - 2, (int) at);
+    double share = Math.min(1, at - from);
+    double ratio = openLeafFactor[from + 1] / openLeafFactor[from];
+    return openLeafFactor[from] * Fast.pow(ratio, share);
+  }
+
   public void copyFrom(CrownFrame other) {
     heightFactor = other.heightFactor;
     System.arraycopy(other.spreadFactor, 0, spreadFactor, 0, SECTORS);
     leafFactor = other.leafFactor;
+    System.arraycopy(other.openLeafFactor, 0, openLeafFactor, 0, OPEN_SIZES);
     leafPerWoodM2M2 = other.leafPerWoodM2M2;
     limbSpacingM = other.limbSpacingM;
     crownBaseM = other.crownBaseM;

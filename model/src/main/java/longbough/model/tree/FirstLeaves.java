@@ -8,7 +8,8 @@ import longbough.model.state.TreeState;
 
 /**
  * Leaves on the tree in the dormant season before the first year: none on a deciduous tree (its
- * leaf area stays on record as what the buds hold), all but the oldest on an evergreen.
+ * leaf area stays on record as what the buds hold), all on an evergreen that exchanges them in
+ * spring, all but the oldest on one that has dropped those in autumn.
  *
  * <pre>
  * class a before leaf fall ~ min(1, max(0, life - a)),   after it ~ min(1, max(0, life - (a + 1)))
@@ -28,9 +29,10 @@ final class FirstLeaves {
     }
     double before = 0;
     double after = 0;
+    int fallen = s.exchangesInSpring() ? 0 : 1;
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {
       before += Math.min(1, Math.max(0, s.leafLifeYears() - age));
-      pools.leafAgeShare[age] = Math.min(1, Math.max(0, s.leafLifeYears() - (age + 1)));
+      pools.leafAgeShare[age] = Math.min(1, Math.max(0, s.leafLifeYears() - (age + fallen)));
       after += pools.leafAgeShare[age];
     }
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {

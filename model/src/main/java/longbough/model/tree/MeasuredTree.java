@@ -1,6 +1,8 @@
 package longbough.model.tree;
 
 import java.util.List;
+import longbough.model.geometry.Allometry;
+import longbough.model.parameter.SpeciesParameters;
 
 /**
  * A tree as an arborist measured it, SI units; a value that is not given is {@link Double#NaN}.
@@ -55,6 +57,22 @@ public record MeasuredTree(
 
   /** Ring width that a tree of unknown history is taken to be used to, m a year. */
   private static final double RING_HABIT_M = 0.0045;
+
+  /** An open-grown tree of the mean size of its species at a trunk diameter, never raised. */
+  public static MeasuredTree openGrown(SpeciesParameters s, double dbhM, double condition) {
+    double height = Allometry.heightM(s, dbhM);
+    double spread = Allometry.crownDiameterM(s, dbhM);
+    return new MeasuredTree(
+        dbhM,
+        height,
+        height * (1 - s.crownRatioOpen()),
+        new double[] {spread, spread, spread, spread},
+        condition,
+        List.of(),
+        List.of(),
+        0,
+        List.of());
+  }
 
   /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */
   public double ringHabitM() {

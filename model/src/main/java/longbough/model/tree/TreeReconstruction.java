@@ -51,6 +51,7 @@ public final class TreeReconstruction {
     } else {
       LimbInventory.place(state, tree, p);
     }
+    OpenCrowns.set(state.frame, p);
     LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
     TrunkProfile.fit(state, tree, p);
     wood(state, tree, p);

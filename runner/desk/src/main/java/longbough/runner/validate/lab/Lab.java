@@ -9,7 +9,6 @@ import longbough.model.Detail;
 import longbough.model.Simulation;
 import longbough.model.SimulationInput;
 import longbough.model.SimulationInput.Crew;
-import longbough.model.geometry.Allometry;
 import longbough.model.history.History;
 import longbough.model.parameter.Climate;
 import longbough.model.parameter.ModelParameters;
@@ -206,18 +205,6 @@ public final class Lab {
 
   /** A tree of the mean size of its species at a trunk diameter. */
   private MeasuredTree openGrown(SpeciesParameters s) {
-    double height = Allometry.heightM(s, dbhM);
-    double spread = Allometry.crownDiameterM(s, dbhM);
-    double base = height * (1 - s.crownRatioOpen());
-    return new MeasuredTree(
-        dbhM,
-        height,
-        base,
-        new double[] {spread, spread, spread, spread},
-        condition,
-        List.of(),
-        List.of(),
-        0,
-        List.of());
+    return MeasuredTree.openGrown(s, dbhM, condition);
   }
 }

@@ -1,0 +1,181 @@
+package longbough.runner.species;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import longbough.model.geometry.Allometry;
+import longbough.model.history.History;
+import longbough.model.history.YearColumn;
+import longbough.model.parameter.Climate;
+import longbough.model.parameter.SpeciesParameters;
+import longbough.model.state.CauseOfDeath;
+import longbough.model.state.TreeState;
+import longbough.runner.scenario.ClimateLibrary;
+import longbough.runner.validate.lab.CrownWidth;
+import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.Played;
+import longbough.shared.trait.SpeciesLibrary;
+import longbough.shared.trait.SpeciesTraits;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every species of the library, left alone in the open in a climate that suits it, lives on for
+ * sixty years without starving and without growing out of bounds, as a young tree and as a grown
+ * one.
+ *
+ * <p>The question is whether what a tree earns carries what it is, so that storms, insects and
+ * sudden deaths are switched off; dry years stay. Bounds are the species' own measured sizes at the
+ * trunk diameter that the tree has by then (its file; urban tree database): every tree within the
+ * 95 % band of single measured trees, and the middle one within one standard deviation of them,
+ * since it is meant to be a mean tree of its species but its climate is only the nearest of four.
+ */
+class EverySpeciesAloneTest {
+  private static final int YEARS = 60;
+  private static final int MEMBERS = 4;
+  private static final double YOUNG_M = 0.05;
+  private static final double GROWN_M = 0.6;
+
+  /**
+   * A tree of 5 cm in good condition has yet to fill its crown, and its trunk widens by a fifth in
+   * a year while leaves follow the buds of the year before: it is held to its size from year 10 on.
+   */
+  private static final int SETTLED = 10;
+
+  /** Standard deviations that hold 95 % of normally spread trees. */
+  private static final double MOST = 1.96;
+
+  /** Mean over ten years, mm: below, trees are dying; above lies no mean of measured trees. */
+  private static final double NARROWEST_MM = 1;
+
+  private static final double WIDEST_MM = 12;
+  private static final int DECADE = 10;
+
+  private static final Set<String> CONTINENTAL =
+      Set.of(
+          "acer-rubrum",
+          "acer-saccharinum",
+          "acer-saccharum",
+          "celtis-occidentalis",
+          "fraxinus-pennsylvanica",
+          "gleditsia-triacanthos",
+          "liquidambar-styraciflua",
+          "liriodendron-tulipifera",
+          "picea-pungens",
+          "pinus-banksiana",
+          "pinus-strobus",
+          "prunus-serotina",
+          "quercus-palustris",
+          "quercus-rubra",
+          "robinia-pseudoacacia",
+          "ulmus-americana");
+
+  /** The live oak of the humid subtropics finds its mildest winters here. */
+  private static final Set<String> MEDITERRANEAN =
+      Set.of("cedrus-deodara", "quercus-ilex", "quercus-virginiana");
+
+  private static final EnumSet<CauseOfDeath> HUNGER =
+      EnumSet.of(CauseOfDeath.STARVED, CauseOfDeath.DROUGHT, CauseOfDeath.INSECTS);
+
+  static Stream<Arguments> everySpecies() {
+    return SpeciesLibrary.load().ids().stream()
+        .flatMap(id -> Stream.of(Arguments.of(id, YOUNG_M), Arguments.of(id, GROWN_M)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("everySpecies")
+  void livesWithinItsMeasuredBounds(String id, double dbhM) {
+    Lab lab =
+        Lab.of(id, dbhM, calm(id), YEARS, MEMBERS)
+            .with("survival.background", 0)
+            .with("species.defoliation_risk", 0);
+    Integer[] all = IntStream.rangeClosed(0, YEARS).boxed().toArray(Integer[]::new);
+    Played alone = lab.alone(all);
+    assertThat(alone.futures())
+        .as("none may starve")
+        .noneMatch(h -> h.deathYear() <= YEARS && HUNGER.contains(h.cause()));
+    assertThat(alone.survival(YEARS)).as("alive after sixty years").isGreaterThanOrEqualTo(0.5);
+    SpeciesParameters s = lab.meanParameters().species();
+    SpeciesTraits file = SpeciesLibrary.load().get(id);
+    sized(alone, "height", file.value("height_residual_sd"), t -> offHeight(s, t));
+    sized(alone, "crown diameter", file.value("crown_diameter_residual_sd"), t -> offCrown(s, t));
+    for (int year = SETTLED; year <= YEARS; year++) {
+      double sd = file.value("leaf_area_residual_sd");
+      int at = year;
+      List<Double> off =
+          alone.futures().stream()
+              .filter(h -> Played.alive(h, at))
+              .map(h -> offLeaf(s, h, at))
+              .sorted()
+              .toList();
+      within(off, sd, "leaf area", year);
+    }
+    rings(alone);
+  }
+
+  private static void sized(
+      Played alone, String what, double sd, ToDoubleFunction<TreeState> offLn) {
+    for (int year = SETTLED; year <= YEARS; year++) {
+      int at = year;
+      List<Double> off =
+          alone.futures().stream()
+              .filter(h -> Played.alive(h, at))
+              .map(h -> offLn.applyAsDouble(h.snapshots().get(at)))
+              .sorted()
+              .toList();
+      within(off, sd, what, year);
+    }
+  }
+
+  private static void within(List<Double> offLn, double sd, String what, int year) {
+    String which = String.format(Locale.ROOT, "ln of %s over the measured, year %d", what, year);
+    assertThat(offLn).as(which).allMatch(off -> Math.abs(off) <= MOST * sd);
+    double middle = (offLn.get((offLn.size() - 1) / 2) + offLn.get(offLn.size() / 2)) / 2;
+    assertThat(Math.abs(middle)).as(which + ", middle tree").isLessThanOrEqualTo(sd);
+  }
+
+  private static void rings(Played alone) {
+    for (int year = DECADE; year <= YEARS; year += DECADE) {
+      double ringMm = 10 * alone.growthCm(year - DECADE, year) / 2 / DECADE;
+      assertThat(ringMm).as("mean ring to year " + year).isBetween(NARROWEST_MM, WIDEST_MM);
+    }
+  }
+
+  private static double offHeight(SpeciesParameters s, TreeState tree) {
+    return Math.log(tree.heightM() / Allometry.heightM(s, tree.trunk.dbhM()));
+  }
+
+  private static double offCrown(SpeciesParameters s, TreeState tree) {
+    return Math.log(CrownWidth.diameterM(tree) / Allometry.crownDiameterM(s, tree.trunk.dbhM()));
+  }
+
+  private static double offLeaf(SpeciesParameters s, History h, int year) {
+    double dbhM = h.value(YearColumn.DBH_CM, year) / 100;
+    return Math.log(h.value(YearColumn.LEAF_AREA_M2, year) / Allometry.leafAreaM2(s, dbhM));
+  }
+
+  /** The species' climate without gusts that could break or throw a tree. */
+  private static Climate calm(String id) {
+    Climate c =
+        ClimateLibrary.get(
+            CONTINENTAL.contains(id)
+                ? "continental_temperate"
+                : MEDITERRANEAN.contains(id) ? "mediterranean" : "maritime_temperate");
+    return new Climate(
+        c.name(),
+        c.latitudeDeg(),
+        c.temperatureC(),
+        c.rainMm(),
+        c.radiationMjM2Day(),
+        1,
+        1.2,
+        c.source());
+  }
+}
