@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import longbough.model.PlayedTrees;
 import longbough.model.geometry.Allometry;
 import longbough.model.history.History;
+import longbough.model.history.TreeEvent;
 import longbough.model.history.WoundRow;
 import longbough.model.pruning.CutKind;
 import longbough.model.pruning.Operation.Reduce;
@@ -60,6 +61,25 @@ class ToppedTest {
     Outcome thinned =
         trials.play(Trials.once(1, new Thin(topped.dose(1), Where.EVENLY, CutKind.REMOVAL)));
     assertThat(topped.growthCm(0, 5)).as(species).isLessThan(thinned.growthCm(0, 5));
+  }
+
+  /**
+   * More limbs die where leader and limbs are cut across than where the same cuts leave a lateral
+   * to lead: Fini A. et al. 2015. UFUG 14:664-674, sign.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"tilia-cordata", "acer-platanoides", "platanus-x-acerifolia"})
+  void headedLimbsDieBackMore(String species) {
+    Trials trials = trials(species, 5, 40);
+    Outcome headed = trials.play(Trials.once(1, new Reduce(0.2, 0.2, false)));
+    Outcome reduced = trials.play(Trials.once(1, new Reduce(0.2, 0.2, true)));
+    assertThat(headed.meanOf(5, ToppedTest::limbsDead))
+        .as(species)
+        .isGreaterThan(0.5 + reduced.meanOf(5, ToppedTest::limbsDead));
+  }
+
+  private static double limbsDead(History history) {
+    return history.events().stream().filter(e -> e instanceof TreeEvent.LimbDied).count();
   }
 
   /**

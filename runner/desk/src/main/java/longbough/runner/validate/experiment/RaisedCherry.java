@@ -11,8 +11,8 @@ import longbough.runner.validate.lab.Raising;
 /**
  * P01a, P01b, P01c: young wild cherries raised to half and to a quarter of their crown's length.
  * The trees stood in a plantation, "the bottom part of the crown in the shadow zone of the crown
- * layer": neighbours all round, as tall as the tree. Simplified: 15 cm instead of younger trees;
- * below that size the model's own untreated tree sheds leaf in the first year.
+ * layer": neighbours all round, as tall as the tree. Simplified: 15 cm, though the source calls its
+ * trees young; their sizes were not at hand.
  */
 public final class RaisedCherry implements Experiment {
   private static final double PLANTATION = 0;
