@@ -107,6 +107,16 @@ public enum Way {
     return label;
   }
 
+  /** The parameter that holds the trade's own limit for this way; empty where it has none. */
+  String tradeParameter() {
+    return switch (this) {
+      case THIN_EVENLY, THIN_HEADING, THIN_INNER, THIN_TIPS -> "limit.thin_share";
+      case RAISE -> "limit.raise_share_at_once";
+      case REDUCE, REDUCE_TO_STUBS -> "limit.reduce_volume_share";
+      case ONE_SIDE -> "";
+    };
+  }
+
   /** What is cut, in half a sentence. */
   public String meaning() {
     return meaning;

@@ -38,7 +38,11 @@ class LimitCommandTest {
     assertThat(rows.get(1)).startsWith("raise,summer,sprouting,0.2,0.1,");
     assertThat(Files.readString(result.resolve("report.html")))
         .startsWith("<!DOCTYPE html>")
-        .contains("never a safety clearance", "<svg", "Colorado State University")
+        .contains(
+            "never a safety clearance",
+            "<svg",
+            "Colorado State University",
+            "limit for this: 15 %. Share of live crown")
         .doesNotContain("href=\"http", "src=\"http");
     assertThat(told.out()).contains("raise", "summer", "never a safety clearance");
     assertThat(told.err()).isEmpty();

@@ -10,6 +10,7 @@ import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.limit.Limit;
 import longbough.runner.limit.LimitTable;
 import longbough.runner.limit.Threshold;
+import longbough.runner.limit.TradeLimit;
 import longbough.runner.limit.Way;
 import longbough.runner.report.CautionSection;
 import longbough.runner.report.Page;
@@ -80,7 +81,8 @@ final class LimitPage {
   private static void way(Page page, LimitTable table, Way way) {
     page.open("section");
     page.element("h2", LimitWords.capital(way.label()));
-    page.element("p", LimitWords.capital(way.meaning()) + ".");
+    String trade = TradeLimit.of(table.input(), way);
+    page.element("p", LimitWords.capital(way.meaning()) + ". " + trade);
     picture(page, ResponseChart.of(table, way));
     page.open("div", "class", "scroll").open("table");
     List<String> names = table.thresholds().stream().map(Threshold::label).toList();
