@@ -29,7 +29,10 @@ public record Advice(
   /** From this share of futures on a plan counts as giving what is asked. */
   public static final double GIVES = 0.5;
 
-  /** Up to this harm a plan counts as gentle: an eighth of all that the tree is; our own choice. */
+  /**
+   * Up to this harm a plan counts as gentle, if it also passes no published limit in most futures:
+   * an eighth of all that the tree is; our own choice.
+   */
   public static final double GENTLE = 0.125;
 
   public Advice {
@@ -56,14 +59,18 @@ public record Advice(
 
   /** Whether any plan shown does so and is gentle. */
   public boolean givenGently() {
-    return plans.stream().anyMatch(plan -> gives(plan) && plan.outcome().harm() <= GENTLE);
+    return plans.stream().anyMatch(plan -> gives(plan) && gentle(plan));
   }
 
   /** The gentle plan that goes furthest, if any plan shown is gentle. */
   public Optional<Plan> mostGently() {
     return plans.stream()
-        .filter(plan -> plan.outcome().harm() <= GENTLE)
+        .filter(plan -> gentle(plan))
         .max(Comparator.comparingDouble(plan -> plan.outcome().fulfilled()));
+  }
+
+  private static boolean gentle(Plan plan) {
+    return plan.outcome().harm() <= GENTLE && plan.outcome().limits() < GIVES;
   }
 
   private static boolean gives(Plan plan) {

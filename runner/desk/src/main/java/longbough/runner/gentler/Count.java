@@ -32,6 +32,7 @@ final class Count {
     int bothLive = 0;
     double hours = 0;
     double cost = 0;
+    double limits = 0;
     double[] doses = new double[readings.length];
     double[] visits = new double[readings.length];
     Set<String> warnings = new LinkedHashSet<>();
@@ -57,6 +58,7 @@ final class Count {
       TreeMap<Integer, Double> kept = new TreeMap<>();
       for (VisitRow row : history.visits()) {
         hours += row.crewHours();
+        limits += row.warnings().size();
         warnings.addAll(row.warnings());
         if (row.cuts() > 0) {
           kept.merge(row.year(), 1 - row.foliageRemovedFraction(), (a, b) -> a * b);
@@ -81,6 +83,7 @@ final class Count {
         cost / n,
         Quantiles.of(Quantiles.sorted(doses), Quantiles.MIDDLE),
         Quantiles.of(Quantiles.sorted(visits), Quantiles.MIDDLE),
+        limits / n,
         List.copyOf(warnings));
   }
 

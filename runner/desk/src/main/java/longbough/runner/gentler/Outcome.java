@@ -19,6 +19,7 @@ import java.util.List;
  * @param cost discounted, in the scenario's currency
  * @param largestDose largest share of the live foliage taken on one visit, median over futures
  * @param visits visits on which something was cut, median over futures
+ * @param limits how often a published limit is passed, mean over futures
  * @param warnings published limits passed in at least one future, as sentences
  */
 public record Outcome(
@@ -32,7 +33,16 @@ public record Outcome(
     double cost,
     double largestDose,
     double visits,
+    double limits,
     List<String> warnings) {
+  /**
+   * What a published limit passed weighs, as a share of the tree; a plan that no guidance backs
+   * can't be justified, whatever the model says of it. Our own choice, as is the most that are
+   * counted.
+   */
+  private static final double LIMIT_WEIGHT = 0.1;
+
+  private static final double MOST_LIMITS = 5;
 
   public Outcome {
     byWish = List.copyOf(byWish);
@@ -45,6 +55,11 @@ public record Outcome(
    */
   public double harm() {
     return Math.max(0, leafLost) + Math.max(0, deaths) + Math.max(0, strengthLost);
+  }
+
+  /** Harm, and a tenth more for each published limit passed. */
+  public double burden() {
+    return harm() + LIMIT_WEIGHT * Math.min(MOST_LIMITS, limits);
   }
 
   /** How far the wishes are missed, 0 to 1. */

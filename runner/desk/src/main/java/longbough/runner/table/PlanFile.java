@@ -66,7 +66,7 @@ public final class PlanFile {
             .add(outcome.visits())
             .add(outcome.hours())
             .add(outcome.cost())
-            .add(outcome.warnings().size())
+            .add(outcome.limits())
             .add(advice.input().members())
             .endRow();
       }

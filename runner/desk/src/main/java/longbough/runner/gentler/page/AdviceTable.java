@@ -19,6 +19,7 @@ final class AdviceTable {
         "more deaths %",
         "strength lost %",
         "largest dose %",
+        "limits",
         "visits",
         "hours",
         "cost " + advice.input().crew().currency());
@@ -33,6 +34,7 @@ final class AdviceTable {
         percent(outcome.deaths()),
         percent(outcome.strengthLost()),
         percent(outcome.largestDose()),
+        String.format(Locale.ROOT, "%.1f", outcome.limits()),
         String.format(Locale.ROOT, "%.0f", outcome.visits()),
         String.format(Locale.ROOT, "%.0f", outcome.hours()),
         String.format(Locale.ROOT, "%.0f", outcome.cost()));

@@ -177,13 +177,17 @@ final class AdviceWords {
         advice.given()
             ? "No plan that was tried gives all that is asked and is gentle (harm up to "
                 + gentle
-                + ")."
+                + " and no published limit passed)."
             : "No plan that was tried gives all that is asked in most futures.");
     advice
         .mostGently()
         .ifPresentOrElse(
             plan -> otherwise.add(nextBest(plan, advice)),
-            () -> otherwise.add("None of them is gentle (harm up to " + gentle + ") either."));
+            () ->
+                otherwise.add(
+                    "None of them is gentle (harm up to "
+                        + gentle
+                        + " and no published limit passed)."));
     if (!advice.given()) {
       otherwise.add(
           "If the wish can't be given up, pruning is not the way: think of moving what is in the way,"
@@ -243,7 +247,8 @@ final class AdviceWords {
             + " futures in which every wish is met in every year looked at.",
         "Harm: leaf lost against the tree left alone (a dead tree carries none), further deaths and"
             + " bending strength lost where the trunk is weakest, added up. That they weigh the same is"
-            + " our own choice.",
+            + " our own choice. Limits: how often a published limit is passed in a future; in the search"
+            + " each weighs a tenth of the tree.",
         "Distances are read off the limbs, light and view off foliage as balls of even density in full"
             + " leaf; wood casts no shade, limbs don't sag, and shoots of the trunk don't hang over a"
             + " path.",

@@ -10,7 +10,7 @@ import java.util.function.Predicate;
 import longbough.model.pruning.Visit;
 import longbough.runner.gentler.Outcome;
 
-/** The plans that no other beats in shortfall, harm and cost at once, and a few of them. */
+/** The plans that no other beats in shortfall, burden and hours at once, and a few of them. */
 final class Front {
   private static final int BEST = 6;
   private static final int BANDS = 5;
@@ -34,7 +34,7 @@ final class Front {
       double to = (band + 1.0) / BANDS;
       Predicate<Tried> within =
           one -> one.outcome().shortfall() >= from && one.outcome().shortfall() < to;
-      least(front, within, Comparator.comparingDouble(one -> one.outcome().harm()), chosen);
+      least(front, within, Comparator.comparingDouble(one -> one.outcome().burden()), chosen);
       least(front, within, Comparator.comparingDouble(one -> one.outcome().hours()), chosen);
     }
     return List.copyOf(chosen);
@@ -57,11 +57,11 @@ final class Front {
   static boolean beats(Outcome other, Outcome one) {
     boolean noWorse =
         other.shortfall() <= one.shortfall()
-            && other.harm() <= one.harm()
+            && other.burden() <= one.burden()
             && other.hours() <= one.hours();
     boolean better =
         other.shortfall() < one.shortfall()
-            || other.harm() < one.harm()
+            || other.burden() < one.burden()
             || other.hours() < one.hours();
     return noWorse && better;
   }

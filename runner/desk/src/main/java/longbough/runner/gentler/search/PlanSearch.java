@@ -29,7 +29,7 @@ public final class PlanSearch {
   static final int STEPS = 300;
 
   /** Most trials of a search. */
-  public static final int MOST = SCATTERED + 3 * EVOLUTION + STEPS;
+  public static final int MOST = SCATTERED + 4 * EVOLUTION + STEPS;
 
   private static final double SPREAD = 0.3;
   private static final int OFFSPRING = 14;
@@ -63,6 +63,7 @@ public final class PlanSearch {
       evolve(Weighting.USUAL, 0);
       evolve(Weighting.GENTLE, 1);
       evolve(Weighting.CHEAP, 2);
+      evolve(Weighting.USUAL, 3);
       StepSearch.lowest(this::values, best(Weighting.USUAL), STEPS);
     } catch (Interruption ended) {
       throw ended.cause;

@@ -34,16 +34,16 @@ final class Roles {
     roles.choose("best on the whole", plan -> true, weighed());
     Outcome best = roles.chosen.get(0).outcome();
     Predicate<Plan> asGood = plan -> plan.outcome().shortfall() <= best.shortfall() + AS_GOOD;
-    Predicate<Plan> gentler = plan -> plan.outcome().harm() <= best.harm() - WORTH_SHOWING;
+    Predicate<Plan> gentler = plan -> plan.outcome().burden() <= best.burden() - WORTH_SHOWING;
     Predicate<Plan> cheaper = plan -> plan.outcome().hours() <= (1 - WORTH_SAVING) * best.hours();
     Predicate<Plan> closer = plan -> plan.outcome().shortfall() <= best.shortfall() - WORTH_SHOWING;
     double half = best.shortfall() + HALF * (1 - best.shortfall());
-    roles.choose("gentler and does as much", asGood.and(gentler), by(Outcome::harm));
+    roles.choose("gentler and does as much", asGood.and(gentler), by(Outcome::burden));
     roles.choose("cheaper and does as much", asGood.and(cheaper), by(Outcome::hours));
     roles.choose(
         "gentler, but does less",
         gentler.and(plan -> plan.outcome().shortfall() <= half),
-        by(Outcome::harm));
+        by(Outcome::burden));
     roles.choose("closer to what is asked", closer, by(Outcome::shortfall));
     return roles.chosen;
   }

@@ -3,13 +3,14 @@ package longbough.runner.gentler.search;
 import longbough.runner.gentler.Outcome;
 
 /**
- * One figure for a plan, less being better: s shortfall + m (1 - met) + h (harm + 3 max(0, harm -
- * 1/4)) + c hours; beyond a quarter of the tree each further bit of harm counts four times, so that
- * no wish is worth the tree.
+ * One figure for a plan, less being better: s shortfall + m (1 - met) + h (burden + 3 max(0, harm -
+ * 1/4)) + c hours; the burden is the harm with a tenth for each published limit passed; beyond a
+ * quarter of the tree each further bit of harm counts four times, so that no wish is worth the
+ * tree.
  *
  * @param shortfall weight of how far the wishes are missed
  * @param unmet weight of the futures in which they aren't all met
- * @param harm weight of what the tree suffers
+ * @param harm weight of what the tree suffers and what no guidance backs
  * @param hours weight of a crew hour
  */
 public record Weighting(double shortfall, double unmet, double harm, double hours) {
@@ -27,7 +28,7 @@ public record Weighting(double shortfall, double unmet, double harm, double hour
 
   /** The figure. */
   public double of(Outcome outcome) {
-    double suffered = outcome.harm() + BEYOND * Math.max(0, outcome.harm() - BEARABLE);
+    double suffered = outcome.burden() + BEYOND * Math.max(0, outcome.harm() - BEARABLE);
     return shortfall * outcome.shortfall()
         + unmet * (1 - outcome.met())
         + harm * suffered

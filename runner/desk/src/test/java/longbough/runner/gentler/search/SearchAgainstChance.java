@@ -11,7 +11,7 @@ import org.apache.commons.math3.random.Well19937c;
 
 /**
  * Run by hand: the search against the best of 2,000 plans drawn by chance, over the same futures,
- * in ten invented cases.
+ * in ten invented cases, or in some of them. Arguments: futures, first case, case after the last.
  */
 public final class SearchAgainstChance {
   private static final int RANDOM = 2000;
@@ -21,8 +21,10 @@ public final class SearchAgainstChance {
 
   public static void main(String[] args) throws InterruptedException {
     int futures = args.length > 0 ? Integer.parseInt(args[0]) : 8;
+    int from = args.length > 2 ? Integer.parseInt(args[1]) : 0;
+    int to = args.length > 2 ? Integer.parseInt(args[2]) : InventedCase.all().size();
     int won = 0;
-    for (InventedCase one : InventedCase.all()) {
+    for (InventedCase one : InventedCase.all().subList(from, to)) {
       SimulationInput input = one.input(futures);
       try (Futures all = new Futures(input, one.wishes(), 2)) {
         Design design =
@@ -69,7 +71,7 @@ public final class SearchAgainstChance {
             wins ? "" : "LOST");
       }
     }
-    System.out.println(won + " of 10 won or tied");
+    System.out.println(won + " of " + (to - from) + " won or tied");
   }
 
   /** Time that all threads have worked, ns. */
