@@ -28,7 +28,7 @@ public record LineChart(
     int years,
     ChartWords words) {
 
-  static final int WIDTH = 900;
+  public static final int WIDTH = 900;
   static final int HEIGHT = 430;
 
   /** Height in the report, where several stand on a page. */

@@ -11,23 +11,26 @@ public final class SvgChart {
   private static final int LEFT = 14;
 
   private final LineChart chart;
+  private final int height;
   private final Frame frame;
   private final SvgSheet out;
 
-  private SvgChart(LineChart chart) {
+  private SvgChart(LineChart chart, int height) {
     this.chart = chart;
+    this.height = height;
     this.out =
         new SvgSheet(
-            "chart-" + chart.file(),
-            LineChart.WIDTH,
-            LineChart.REPORT_HEIGHT,
-            chart.heading(),
-            chart.description());
+            "chart-" + chart.file(), LineChart.WIDTH, height, chart.heading(), chart.description());
     this.frame = FRAME.below(LineChart.READING_HEIGHT * (chart.reading().size() - 1));
   }
 
   public static String of(LineChart chart) {
-    return new SvgChart(chart).paint();
+    return of(chart, LineChart.REPORT_HEIGHT);
+  }
+
+  /** As high as there is room for, in units of which {@link LineChart#WIDTH} are its width. */
+  public static String of(LineChart chart, int height) {
+    return new SvgChart(chart, height).paint();
   }
 
   private String paint() {
@@ -143,6 +146,6 @@ public final class SvgChart {
 
   private double y(double value) {
     double share = Math.min(1, value / chart.scale().high());
-    return frame.top() + frame.innerHeight(LineChart.REPORT_HEIGHT) * (1 - share);
+    return frame.top() + frame.innerHeight(height) * (1 - share);
   }
 }

@@ -12,8 +12,14 @@ import java.io.UncheckedIOException;
  * letters that they lack is set in the machine's own sans-serif instead.
  */
 public final class Fonts {
-  private static final Font REGULAR = load("OpenSans-Regular.ttf");
-  private static final Font SEMIBOLD = load("OpenSans-Semibold.ttf");
+  /** The upright type, beside this class. */
+  public static final String REGULAR_FILE = "OpenSans-Regular.ttf";
+
+  /** The stronger type, beside this class. */
+  public static final String SEMIBOLD_FILE = "OpenSans-Semibold.ttf";
+
+  private static final Font REGULAR = load(REGULAR_FILE);
+  private static final Font SEMIBOLD = load(SEMIBOLD_FILE);
   private static final FontRenderContext PLAIN = new FontRenderContext(null, true, true);
 
   private Fonts() {}

@@ -24,10 +24,18 @@ public enum Certainty {
     return word;
   }
 
-  /** How sure it is that the regime does better. */
-  public static Certainty of(PairedDifference difference) {
+  static Certainty of(PairedDifference difference) {
+    return of(difference.shareBetter());
+  }
+
+  /** Whether a share of the futures is enough to say that one regime does better. */
+  public static boolean told(double share) {
+    return of(share) != OPEN;
+  }
+
+  private static Certainty of(double share) {
     for (Certainty level : values()) {
-      if (difference.shareBetter() >= level.leastShare) {
+      if (share >= level.leastShare) {
         return level;
       }
     }

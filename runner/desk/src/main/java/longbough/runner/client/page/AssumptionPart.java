@@ -66,6 +66,10 @@ final class AssumptionPart implements Part {
       page.element("p", input.say("filled.nothing"));
       return;
     }
+    if (input.paper()) {
+      page.element("p", String.join(" \u00b7 ", lines), "class", "small");
+      return;
+    }
     page.open("ul", "class", "small two");
     lines.forEach(line -> page.element("li", line));
     page.close();

@@ -11,13 +11,16 @@ final class ChartPart implements Part {
   public void write(Page page, ClientInput input) {
     page.open("section", "aria-labelledby", "charts");
     page.element("h2", input.say("charts.heading"), "id", "charts");
-    for (LineChart chart : input.charts().subList(0, input.charts().size() - 1)) {
-      figure(page, chart);
-    }
+    // On paper survival stands in the verdict and in the table.
+    int shown = input.charts().size() - (input.paper() ? 2 : 1);
+    input.charts().subList(0, shown).forEach(chart -> figure(page, chart));
     page.close();
   }
 
+  /** Lower than in the report of a comparison: three are to stand on two thirds of a page. */
+  private static final int HEIGHT = 246;
+
   static void figure(Page page, LineChart chart) {
-    page.open("figure", "class", "chart").markup(SvgChart.of(chart)).close();
+    page.open("figure", "class", "chart").markup(SvgChart.of(chart, HEIGHT)).close();
   }
 }

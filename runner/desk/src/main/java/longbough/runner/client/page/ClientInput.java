@@ -20,8 +20,9 @@ import longbough.runner.table.Provenance;
  * @param summary figures of every plan, with the comparison they come from
  * @param leaning which parameters the verdict leans on, where that was tried
  * @param strips drawings of the first few plans over the years
- * @param charts in the order in which they are shown; the last is that of the cost
+ * @param charts in the order in which they are shown; the last are those of survival and cost
  * @param provenance what is needed to get the same again
+ * @param paper whether it is for sheets of paper, where room is short
  */
 public record ClientInput(
     Client client,
@@ -29,11 +30,17 @@ public record ClientInput(
     Optional<Assumptions> leaning,
     List<Picture> strips,
     List<LineChart> charts,
-    Provenance provenance) {
+    Provenance provenance,
+    boolean paper) {
 
   public ClientInput {
     strips = List.copyOf(strips);
     charts = List.copyOf(charts);
+  }
+
+  /** The same for sheets of paper. */
+  ClientInput onPaper() {
+    return new ClientInput(client, summary, leaning, strips, charts, provenance, true);
   }
 
   String say(String key, Object... parts) {

@@ -28,7 +28,8 @@ public final class ClientReport {
 
   /** For paper: the same body, set on A4 sheets with a running head. */
   public static String paper(ClientInput input) {
-    return page(input, style("client.css") + style("client-paper.css") + PaperStyle.of(input));
+    String style = style("client.css") + style("client-paper.css") + PaperStyle.of(input);
+    return page(input.onPaper(), style);
   }
 
   private static String page(ClientInput input, String style) {

@@ -75,10 +75,10 @@ final class HeadPart implements Part {
     }
     page.open("dl", "class", "particulars");
     if (client.client().named()) {
-      page.element("dt", input.say("head.for")).open("dd");
+      page.open("div").element("dt", input.say("head.for")).open("dd");
       page.text(client.client().name());
       client.client().lines().forEach(line -> page.empty("br").text(line));
-      page.close();
+      page.close().close();
     }
     item(page, input.say("head.date"), client.date());
     item(page, input.say("head.reference"), client.reference());
@@ -87,7 +87,7 @@ final class HeadPart implements Part {
 
   private static void item(Page page, String name, String value) {
     if (!value.isEmpty()) {
-      page.element("dt", name).element("dd", value);
+      page.open("div").element("dt", name).element("dd", value).close();
     }
   }
 }

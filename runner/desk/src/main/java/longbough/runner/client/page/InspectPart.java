@@ -61,7 +61,9 @@ final class InspectPart implements Part {
             .collect(Collectors.joining(", "));
     page.element(
         "td",
-        cuts.isEmpty() ? input.say("inspect.no_cut") : input.say("inspect.in_years", cuts),
+        cuts.isEmpty()
+            ? input.say("inspect.no_cut")
+            : input.say("inspect.in_years", when.afterVisits().size(), cuts),
         "class",
         "word");
     page.element("td", from(input, when.weakFrom()), "class", "word");

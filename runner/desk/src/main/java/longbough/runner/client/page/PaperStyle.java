@@ -3,6 +3,9 @@ package longbough.runner.client.page;
 /** The rules of a sheet that hold words: the running head and the number of the page. */
 final class PaperStyle {
 
+  private static final String LOOK =
+      "; font-family: \"Open Sans\"; font-size: 7.5pt; color: #46504b } ";
+
   private PaperStyle() {}
 
   static String of(ClientInput input) {
@@ -14,13 +17,16 @@ final class PaperStyle {
     String number = quoted(input.say("running.page", "\uE000", "\uE001"));
     number =
         number.replace("\uE000", "\" counter(page) \"").replace("\uE001", "\" counter(pages) \"");
-    return "@page { @top-left { content: "
+    return "@page { @top-left { width: 100%; text-align: left; content: "
         + quoted(head)
-        + " } @bottom-right { content: "
-        + number
-        + " } @bottom-left { content: "
+        + LOOK
+        + "@bottom-left { width: 75%; text-align: left; content: "
         + quoted(input.say("running.foot"))
-        + " } }\n@page :first { @top-left { content: none } }\n";
+        + LOOK
+        + "@bottom-right { width: 25%; text-align: right; content: "
+        + number
+        + LOOK
+        + "}\n@page :first { @top-left { content: none } }\n";
   }
 
   /** A text as a string of a style sheet; only letters, digits and spaces stand as they are. */
@@ -34,7 +40,7 @@ final class PaperStyle {
                   || point >= 0xE000 && point <= 0xE001) {
                 safe.appendCodePoint(point);
               } else {
-                safe.append(String.format("\\%06x", point));
+                safe.append(String.format("\\%06x ", point));
               }
             });
     return safe.append('"').toString();

@@ -10,14 +10,18 @@ import longbough.runner.verdict.LimitWarnings;
 
 /** The plans one by one: what is done, and the tree over the years. */
 final class PlanPart implements Part {
+  /** Limits told for each plan where room is short. */
+  private static final int MOST_ON_PAPER = 3;
 
   @Override
   public void write(Page page, ClientInput input) {
     page.open("section", "aria-labelledby", "plans", "class", "plans");
-    page.element("h2", input.say("plans.heading"), "id", "plans");
-    page.element("p", input.say("plans.drawn"), "class", "note");
     for (int plan = 0; plan < input.plans().size(); plan++) {
       page.open("div", "class", "plan");
+      if (plan == 0) {
+        page.element("h2", input.say("plans.heading"), "id", "plans");
+        page.element("p", input.say("plans.drawn"), "class", "note");
+      }
       plan(page, input, plan);
       page.close();
     }
@@ -55,8 +59,11 @@ final class PlanPart implements Part {
     if (!warnings.isEmpty()) {
       List<String> clauses =
           warnings.stream().map(line -> line.replaceFirst("\\.$", "")).distinct().toList();
-      String all = String.join(input.say("clause.separator") + " ", clauses);
-      page.element("p", input.say("plan.limits", all), "class", "limit");
+      int shown = input.paper() ? Math.min(MOST_ON_PAPER, clauses.size()) : clauses.size();
+      String all = String.join(input.say("clause.separator") + " ", clauses.subList(0, shown));
+      String more = input.amounts().number(clauses.size() - shown);
+      String key = shown < clauses.size() ? "plan.limits_more" : "plan.limits";
+      page.element("p", input.say(key, all, more), "class", "limit");
     }
   }
 }

@@ -1,26 +1,29 @@
 package longbough.runner.client.page;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import longbough.runner.report.CitedSources;
 import longbough.runner.report.Page;
 import longbough.shared.source.Citation;
 
 /** Where the numbers come from, and what is needed to get the same report again. */
 final class SourcePart implements Part {
+  private static final Set<String> READ = Set.of("", "read", "Read", "read.", "Read.");
 
   @Override
   public void write(Page page, ClientInput input) {
     page.open("section", "aria-labelledby", "sources");
     page.element("h2", input.say("sources.heading"), "id", "sources");
-    page.element("p", input.say("sources.note", input.asked().climate().source()), "class", "note");
-    page.open("ul", "class", "small two");
-    for (Citation citation : CitedSources.of(input.asked())) {
-      page.open("li").text(citation.text());
-      if (!citation.note().isBlank()) {
-        page.text(" \u2013 ").element("i", citation.note());
-      }
-      page.close();
+    String climate = input.say("sources.climate", input.asked().climate().source());
+    page.element("p", climate, "class", input.paper() ? "small" : "note");
+    List<Citation> sources = CitedSources.of(input.asked());
+    if (input.paper()) {
+      brief(page, input, sources);
+    } else {
+      whole(page, sources);
     }
-    page.close().close();
+    page.close();
     page.element(
         "p",
         input.say(
@@ -34,5 +37,27 @@ final class SourcePart implements Part {
             input.provenance().parameterHash()),
         "class",
         "again");
+  }
+
+  private static void whole(Page page, List<Citation> sources) {
+    page.open("ul", "class", "small two");
+    for (Citation source : sources) {
+      page.open("li").text(source.text());
+      if (!source.note().isBlank()) {
+        page.text(" \u2013 ").element("i", source.note());
+      }
+      page.close();
+    }
+    page.close();
+  }
+
+  /** On paper a star stands for a note that says more than that the source was read. */
+  private static void brief(Page page, ClientInput input, List<Citation> sources) {
+    String all =
+        sources.stream()
+            .map(source -> source.text() + (READ.contains(source.note()) ? "" : "\u00a0*"))
+            .collect(Collectors.joining(" \u00b7 "));
+    page.element("p", all, "class", "small");
+    page.element("p", input.say("sources.star"), "class", "note");
   }
 }

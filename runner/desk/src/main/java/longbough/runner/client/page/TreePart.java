@@ -117,6 +117,6 @@ final class TreePart implements Part {
   }
 
   private static void item(Page page, ClientInput input, String key, String value) {
-    page.element("dt", input.say(key)).element("dd", value);
+    page.open("div").element("dt", input.say(key)).element("dd", value).close();
   }
 }

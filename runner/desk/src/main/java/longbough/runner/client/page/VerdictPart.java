@@ -28,10 +28,10 @@ final class VerdictPart implements Part {
       }
     }
     page.close();
-    page.element(
-        "p", input.say("verdict.future", input.amounts().futures(members(input))), "class", "note");
     page.element("p", input.say("caution.clearance"), "class", "clearance");
     GlanceTable.write(page, input);
+    page.element(
+        "p", input.say("verdict.future", input.amounts().futures(members(input))), "class", "note");
     page.close();
   }
 
@@ -72,22 +72,22 @@ final class VerdictPart implements Part {
   private static void versus(Page page, ClientInput input, int plan, int other) {
     Versus versus = Versus.of(input, plan, other);
     page.element("h3", input.say("versus.heading", input.name(plan), input.name(other)));
-    page.open("ul", "class", "versus");
+    String list = input.paper() ? "p" : "ul";
+    page.open(list, "class", "versus");
     line(page, input, "versus.for", versus.gains());
     line(page, input, "versus.against", versus.losses());
     line(page, input, "versus.open", versus.open());
     page.close();
   }
 
+  /** A line on the screen; on paper, where room is short, one sentence after the other. */
   private static void line(Page page, ClientInput input, String key, List<String> clauses) {
-    if (!clauses.isEmpty()) {
-      page.open("li").element("strong", input.say(key));
-      page.text(
-              " "
-                  + String.join(input.say("clause.separator") + " ", clauses)
-                  + input.say("clause.end"))
-          .close();
+    if (clauses.isEmpty()) {
+      return;
     }
+    page.open(input.paper() ? "span" : "li").element("strong", input.say(key));
+    String all = String.join(input.say("clause.separator") + " ", clauses);
+    page.text(" " + all + input.say("clause.end") + " ").close();
   }
 
   private static int members(ClientInput input) {

@@ -16,6 +16,10 @@ import longbough.runner.verdict.Finding;
  * @param open where the two are not told apart
  */
 record Versus(List<String> gains, List<String> losses, List<String> open) {
+  /** Fewer futures than these in which the tree dies earlier under one plan tell nothing. */
+  private static final int LEAST_DECIDED = 5;
+
+  private static final double LEAST_DECIDED_SHARE = 0.05;
 
   static Versus of(ClientInput input, int plan, int other) {
     Versus versus = new Versus(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
@@ -28,33 +32,39 @@ record Versus(List<String> gains, List<String> losses, List<String> open) {
   private void add(ClientInput input, Metric metric, PairedDifference difference) {
     String key = Amounts.key(metric);
     boolean told = difference.pairs() > 0 && !Finding.hardly(metric, difference);
-    if (told && Certainty.of(difference) != Certainty.OPEN) {
-      gains.add(
-          input.say(
-              "gain." + key,
-              count(input, difference.better(), difference.pairs()),
-              input.amounts().difference(metric, difference.mean())));
-    } else if (told && Certainty.of(turned(difference)) != Certainty.OPEN) {
-      losses.add(
-          input.say(
-              "loss." + key,
-              count(input, difference.worse(), difference.pairs()),
-              input.amounts().difference(metric, difference.mean())));
+    if (told && sure(metric, difference.better(), difference.worse(), difference.pairs())) {
+      gains.add(clause(input, "gain." + key, metric, difference.better(), difference));
+    } else if (told && sure(metric, difference.worse(), difference.better(), difference.pairs())) {
+      losses.add(clause(input, "loss." + key, metric, difference.worse(), difference));
     } else {
       open.add(input.say("question." + key));
     }
   }
 
-  /** The same difference seen from the other plan. */
-  private static PairedDifference turned(PairedDifference seen) {
-    return new PairedDifference(
-        -seen.mean(),
-        -seen.high(),
-        -seen.median(),
-        -seen.low(),
-        seen.worse(),
-        seen.better(),
-        seen.pairs());
+  /** The others are the futures in which it is the other way round. */
+  private static String clause(
+      ClientInput input, String key, Metric metric, int futures, PairedDifference difference) {
+    int others = futures == difference.better() ? difference.worse() : difference.better();
+    return input.say(
+        key,
+        count(input, futures, difference.pairs()),
+        input.amounts().difference(metric, difference.mean()),
+        input.amounts().number(others));
+  }
+
+  /**
+   * Whether so many futures out of those that count tell the plans apart. A tree that lives to the
+   * end under both plans says nothing about length of life, so there only the futures count in
+   * which it dies earlier under one of them, if there are some.
+   */
+  private static boolean sure(Metric metric, int holding, int against, int pairs) {
+    if (metric != Metric.YEARS_ALIVE) {
+      return Certainty.told((double) holding / pairs);
+    }
+    int decided = holding + against;
+    return decided >= LEAST_DECIDED
+        && decided >= LEAST_DECIDED_SHARE * pairs
+        && Certainty.told((double) holding / decided);
   }
 
   private static String count(ClientInput input, int futures, int pairs) {

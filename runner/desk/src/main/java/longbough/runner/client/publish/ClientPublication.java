@@ -9,6 +9,7 @@ import longbough.runner.assumption.Assumptions;
 import longbough.runner.client.file.Client;
 import longbough.runner.client.page.ClientInput;
 import longbough.runner.client.page.ClientReport;
+import longbough.runner.client.paper.Pdf;
 import longbough.runner.client.picture.ClientCharts;
 import longbough.runner.client.picture.PlanStrips;
 import longbough.runner.compare.Summary;
@@ -23,6 +24,7 @@ import longbough.runner.table.TidyFiles;
 /** Writes everything of one client report into a prepared folder; the manifest comes last. */
 public final class ClientPublication {
   public static final String PAGE = "client-report.html";
+  public static final String PAPER = "client-report.pdf";
 
   private ClientPublication() {}
 
@@ -40,9 +42,11 @@ public final class ClientPublication {
             leaning,
             strips(summary, client),
             ClientCharts.of(summary.comparison(), client.words()),
-            provenance);
+            provenance,
+            false);
     Files.writeString(
         output.folder().resolve(PAGE), ClientReport.screen(input), StandardCharsets.UTF_8);
+    Files.write(output.folder().resolve(PAPER), Pdf.of(ClientReport.paper(input)));
     TidyFiles.write(summary.comparison(), summary, output.folder());
     Manifest.write(summary.comparison(), provenance, output.folder());
   }

@@ -18,10 +18,14 @@ public final class StripDrawing {
   private static final double LEFT = 62;
   private static final double RIGHT = Scene.PAGE_WIDTH - 14;
   private static final double TOP = 8;
-  private static final double MOST_HEIGHT = 285;
-  private static final double HEADING_BELOW = 31;
-  private static final double FACT_BELOW = 54;
-  private static final double FOOT = 64;
+  private static final double HEADING_BELOW = 30;
+  private static final double FACT_BELOW = 50;
+  private static final double FOOT = 55;
+
+  /**
+   * Height of the trees by the number of strips: five of them are to stand on a page and a half.
+   */
+  private static final double[] MOST_HEIGHT = {300, 270, 230, 168, 160};
 
   /** Radius of a mark over the root of its leaf area. */
   private static final double BROADLEAF_SPREAD = 0.72;
@@ -55,7 +59,7 @@ public final class StripDrawing {
     heightM = extent.heightM();
     panel = (RIGHT - LEFT) / most;
     double wide = panel / (2 * extent.halfWidthM() + PERSON_ROOM_M / most);
-    scale = Math.min(wide, MOST_HEIGHT / heightM);
+    scale = Math.min(wide, MOST_HEIGHT[Math.min(MOST_HEIGHT.length, strips.size()) - 1] / heightM);
     groundY = Math.ceil(TOP + scale * heightM);
     double cluster = 0;
     for (List<Tree> strip : strips) {
