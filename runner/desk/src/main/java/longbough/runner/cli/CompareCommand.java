@@ -16,6 +16,7 @@ import longbough.runner.scenario.written.Scenario;
 import longbough.runner.table.Fingerprint;
 import longbough.runner.table.OutputFolder;
 import longbough.runner.table.Provenance;
+import longbough.runner.table.TidyFiles;
 import longbough.runner.verdict.LimitWarnings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,6 +51,9 @@ final class CompareCommand implements Callable<Integer> {
       Comparison comparison = played(input);
       Summary summary = Summary.of(comparison);
       Publication.write(summary, scenario.about().or(""), provenance(scenario, comparison), output);
+      if (options.workbook()) {
+        TidyFiles.workbook(comparison, summary, output.folder());
+      }
       Path folder = output.finish();
       CompareText.print(summary, OptionCheck.shown(folder).resolve(Publication.REPORT), out);
     }

@@ -43,6 +43,11 @@ final class CompareOptions {
   private Path out;
 
   @Option(
+      names = "--xlsx",
+      description = "Also write all tables as the sheets of one workbook (tables.xlsx).")
+  private boolean workbook;
+
+  @Option(
       names = "--regimes",
       paramLabel = "NAME",
       description =
@@ -70,6 +75,10 @@ final class CompareOptions {
 
   int threads() {
     return threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+  }
+
+  boolean workbook() {
+    return workbook;
   }
 
   Path out(Path scenario) {

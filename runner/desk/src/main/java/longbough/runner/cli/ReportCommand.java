@@ -24,6 +24,7 @@ import longbough.runner.scenario.written.Scenario;
 import longbough.runner.table.Fingerprint;
 import longbough.runner.table.OutputFolder;
 import longbough.runner.table.Provenance;
+import longbough.runner.table.TidyFiles;
 import longbough.runner.verdict.LimitWarnings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,6 +74,9 @@ final class ReportCommand implements Callable<Integer> {
       Summary summary = Summary.of(played(input));
       ClientPublication.write(
           client, summary, leaning(input), provenance(scenario, summary.comparison()), output);
+      if (options.workbook()) {
+        TidyFiles.workbook(summary.comparison(), summary, output.folder());
+      }
       Path folder = OptionCheck.shown(output.finish());
       PrintWriter out = spec.commandLine().getOut();
       Paragraph.print(out, "", CompareText.CAUTION);

@@ -19,7 +19,7 @@ final class DeathSection implements Section {
       page.close();
       return;
     }
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     page.element(
         "caption",
         "Futures out of a hundred in which each cause has ended its life by the last year.");

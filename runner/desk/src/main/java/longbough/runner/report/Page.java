@@ -21,6 +21,14 @@ public final class Page {
     return this;
   }
 
+  /**
+   * A block with a table that may be wider than a small screen; who has no mouse can get into it
+   * and move it.
+   */
+  public Page scroll() {
+    return open("div", "class", "scroll", "tabindex", "0", "role", "group", "aria-label", "Table");
+  }
+
   public Page close() {
     String element = open.pop();
     out.append("</").append(element).append(INLINE.contains(element) ? ">" : ">\n");

@@ -79,7 +79,7 @@ final class SummarySection implements Section {
   }
 
   private static void start(Page page, ReportInput input, int first, String caption) {
-    page.open("div", "class", "scroll").open("table").element("caption", caption);
+    page.scroll().open("table").element("caption", caption);
     page.open("thead").open("tr").element("th", "Figure", "scope", "col");
     for (int regime = first; regime < input.comparison().regimes().size(); regime++) {
       String name = input.comparison().regimes().get(regime).name();

@@ -25,7 +25,7 @@ final class VisitSection implements Section {
             + "\u00a0"
             + input.currency()
             + " a crew hour.");
-    page.open("div", "class", "scroll").open("table", "class", "visits");
+    page.scroll().open("table", "class", "visits");
     head(page, input.currency());
     for (int regime = 0; regime < input.comparison().regimes().size(); regime++) {
       regime(page, input, regime);

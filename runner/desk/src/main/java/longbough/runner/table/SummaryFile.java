@@ -1,7 +1,6 @@
 package longbough.runner.table;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import longbough.runner.compare.MetricSummary;
 import longbough.runner.compare.PairedDifference;
@@ -27,8 +26,8 @@ final class SummaryFile {
 
   private SummaryFile() {}
 
-  static void write(Summary summary, Path path) throws IOException {
-    try (TidyFile file = new TidyFile(path, COLUMNS)) {
+  static void write(Summary summary, TidyShelf shelf) throws IOException {
+    try (TidyTable file = shelf.open("summary", COLUMNS)) {
       for (MetricSummary row : summary.rows()) {
         file.add(summary.comparison().regimes().get(row.regime()).name())
             .add(row.metric().word())

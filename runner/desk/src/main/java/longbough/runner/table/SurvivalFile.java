@@ -1,7 +1,6 @@
 package longbough.runner.table;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,8 +28,8 @@ final class SurvivalFile {
     return columns;
   }
 
-  static void write(Comparison comparison, Path path) throws IOException {
-    try (TidyFile file = new TidyFile(path, columns())) {
+  static void write(Comparison comparison, TidyShelf shelf) throws IOException {
+    try (TidyTable file = shelf.open("survival", columns())) {
       for (RegimeResult result : comparison.regimes()) {
         RegimeSurvival survival = RegimeSurvival.of(result, comparison.years());
         for (int year = 0; year <= comparison.years(); year++) {

@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** One tidy file being written: a header, then one fact a row. UTF-8, comma, line feed. */
-public final class TidyFile implements AutoCloseable {
+public final class TidyFile implements TidyTable {
   private final CsvWriter writer;
   private final String[] cells;
   private int filled;
@@ -26,21 +26,25 @@ public final class TidyFile implements AutoCloseable {
     cells = new String[columns.size()];
   }
 
+  @Override
   public TidyFile add(double value) {
     cells[filled++] = NumberText.of(value);
     return this;
   }
 
+  @Override
   public TidyFile add(String text) {
     cells[filled++] = guarded(text);
     return this;
   }
 
+  @Override
   public TidyFile empty() {
     cells[filled++] = "";
     return this;
   }
 
+  @Override
   public void endRow() {
     if (filled != cells.length) {
       throw new IllegalStateException(filled + " cells in a row of " + cells.length);

@@ -1,7 +1,6 @@
 package longbough.runner.table;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import longbough.model.history.VisitRow;
@@ -26,8 +25,8 @@ final class VisitsFile {
 
   private VisitsFile() {}
 
-  static void write(Comparison comparison, Path path) throws IOException {
-    try (TidyFile file = new TidyFile(path, COLUMNS)) {
+  static void write(Comparison comparison, TidyShelf shelf) throws IOException {
+    try (TidyTable file = shelf.open("visits", COLUMNS)) {
       for (RegimeResult result : comparison.regimes()) {
         for (int member = 0; member < result.members().length; member++) {
           for (VisitRow row : result.members()[member].visits()) {
@@ -38,7 +37,7 @@ final class VisitsFile {
     }
   }
 
-  private static void write(TidyFile file, VisitRow row) {
+  private static void write(TidyTable file, VisitRow row) {
     file.add(row.year())
         .add(row.season().name().toLowerCase(Locale.ROOT))
         .add(row.operation())

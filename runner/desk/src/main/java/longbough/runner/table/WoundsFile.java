@@ -1,7 +1,6 @@
 package longbough.runner.table;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import longbough.model.history.WoundRow;
@@ -27,8 +26,8 @@ final class WoundsFile {
 
   private WoundsFile() {}
 
-  static void write(Comparison comparison, Path path) throws IOException {
-    try (TidyFile file = new TidyFile(path, COLUMNS)) {
+  static void write(Comparison comparison, TidyShelf shelf) throws IOException {
+    try (TidyTable file = shelf.open("wounds", COLUMNS)) {
       for (RegimeResult result : comparison.regimes()) {
         for (int member = 0; member < result.members().length; member++) {
           for (WoundRow row : result.members()[member].wounds()) {
@@ -39,7 +38,7 @@ final class WoundsFile {
     }
   }
 
-  private static void write(TidyFile file, WoundRow row, int years) {
+  private static void write(TidyTable file, WoundRow row, int years) {
     file.add(row.wound())
         .add(row.year())
         .add(row.heightM())

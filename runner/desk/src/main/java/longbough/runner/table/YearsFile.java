@@ -1,7 +1,6 @@
 package longbough.runner.table;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import longbough.model.history.History;
@@ -23,8 +22,8 @@ final class YearsFile {
     return columns;
   }
 
-  static void write(Comparison comparison, Path path) throws IOException {
-    try (TidyFile file = new TidyFile(path, columns())) {
+  static void write(Comparison comparison, TidyShelf shelf) throws IOException {
+    try (TidyTable file = shelf.open("years", columns())) {
       for (RegimeResult result : comparison.regimes()) {
         for (int member = 0; member < result.members().length; member++) {
           write(file, result.name(), member, result.members()[member]);
@@ -33,7 +32,7 @@ final class YearsFile {
     }
   }
 
-  private static void write(TidyFile file, String regime, int member, History history) {
+  private static void write(TidyTable file, String regime, int member, History history) {
     for (int year = 0; year <= history.years(); year++) {
       file.add(regime).add(member).add(year);
       for (YearColumn measure : MEASURES) {

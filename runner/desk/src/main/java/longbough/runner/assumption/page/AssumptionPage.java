@@ -64,7 +64,7 @@ final class AssumptionPage {
 
   private static void table(Page page, Assumptions all) {
     List<Assumption> flagged = all.flagged();
-    page.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    page.scroll().open("table").open("thead").open("tr");
     for (String head : List.of("Parameter", "Range", "Basis")) {
       page.element("th", head, "scope", "col", "class", "word");
     }
@@ -95,7 +95,7 @@ final class AssumptionPage {
 
   private static void groups(Page page, Assumptions all) {
     page.open("section").element("h2", "By group");
-    page.open("div", "class", "scroll").open("table").open("thead").open("tr");
+    page.scroll().open("table").open("thead").open("tr");
     page.element("th", "Group", "scope", "col");
     page.element("th", "Parameters with a range", "scope", "col");
     page.element(

@@ -62,7 +62,7 @@ final class BatchPage {
   }
 
   private static void reasons(Page page, Batch batch) {
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(page, "Rank", "Tree", "Trunk, height", "What speaks against it, left alone", "Fares best");
     page.open("tbody");
     int rank = 1;

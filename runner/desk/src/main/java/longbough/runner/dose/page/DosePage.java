@@ -55,7 +55,7 @@ final class DosePage {
     page.open("figure", "class", "chart");
     String svg = SvgWriter.write(DoseChart.of(table));
     page.markup(svg.substring(svg.indexOf("<svg"))).close();
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(page);
     page.open("tbody");
     for (int dose = 0; dose < table.doses().size(); dose++) {

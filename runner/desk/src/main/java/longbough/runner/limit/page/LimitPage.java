@@ -64,7 +64,7 @@ final class LimitPage {
   }
 
   private static void lowest(Page page, LimitTable table) {
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(page, "Way", table.seasons().stream().map(LimitPage::word).toList());
     page.open("tbody");
     for (Way way : table.ways()) {
@@ -84,7 +84,7 @@ final class LimitPage {
     String trade = TradeLimit.of(table.input(), way);
     page.element("p", LimitWords.capital(way.meaning()) + ". " + trade);
     picture(page, ResponseChart.of(table, way));
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     List<String> names = table.thresholds().stream().map(Threshold::label).toList();
     head(page, "Live foliage, %", names);
     page.open("tbody");

@@ -28,7 +28,7 @@ final class CheckTable {
     String id = "process-" + process.replaceAll("[^a-z0-9]+", "-");
     page.open("section", "aria-labelledby", id);
     page.element("h2", title, "id", id);
-    page.open("div", "class", "scroll").open("table", "class", "checks");
+    page.scroll().open("table", "class", "checks");
     Tally tally = Tally.of(rows);
     page.element("caption", tally.sentence());
     page.open("thead").open("tr");

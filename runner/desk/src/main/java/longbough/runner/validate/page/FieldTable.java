@@ -16,7 +16,7 @@ final class FieldTable {
   private FieldTable() {}
 
   static void write(Page page, List<SpeciesTrial> trials) {
-    page.open("div", "class", "scroll").open("table", "class", "field");
+    page.scroll().open("table", "class", "field");
     page.element(
         "caption",
         "Share of the model's yearly sizes in the bands, and bias: mean of ln (model / expected), so"
