@@ -79,7 +79,7 @@ final class BatchPage {
   }
 
   private static void regimes(Page page, Batch batch) {
-    page.open("section").element("h2", "Under each regime").open("div", "class", "scroll");
+    page.open("section").element("h2", "Under each regime").scroll();
     page.open("table").open("thead").open("tr");
     for (String word : List.of("Tree", "Regime")) {
       page.element("th", word, "scope", "col", "class", "word");

@@ -76,7 +76,7 @@ final class UpdatePage {
 
   private static void measured(Page page, Updated updated) {
     page.open("section").element("h2", "What was measured, and what was foretold");
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(page, "Figure", "Year", "Measured", "Foretold, nine in ten", "As far out or more");
     page.open("tbody");
     for (Outlook.Figure figure : updated.outlook().figures()) {
@@ -104,7 +104,7 @@ final class UpdatePage {
     int last = updated.input().years();
     page.open("section");
     page.element("h3", "In year " + last + " under \u201c" + updated.regime(regime) + "\u201d");
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(page, "Figure", "Before: median (90 % band)", "After: median (90 % band)", "Width");
     page.open("tbody");
     for (ForecastFigure figure : ForecastFigure.values()) {
@@ -127,7 +127,7 @@ final class UpdatePage {
     }
     page.open("section");
     page.element("h2", "In how many futures a plan is better");
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     head(
         page,
         "Plan against \u201c" + updated.regime(0) + "\u201d",
