@@ -85,6 +85,16 @@ final class PlanWords {
           reduce.toLaterals() ? key : "plan.reduce_to_stubs",
           amounts.percent(reduce.heightShare()),
           amounts.percent(reduce.spreadShare()));
+    } else if (operation instanceof Operation.CutBack cut) {
+      return input.say(
+          Double.isNaN(cut.toReachM()) ? "plan.cut_back_share" : key,
+          amounts.metres(cut.fromHeightM()),
+          amounts.metres(cut.toHeightM()),
+          amounts.degrees(cut.fromBearingDeg()),
+          amounts.degrees(cut.toBearingDeg()),
+          Double.isNaN(cut.toReachM())
+              ? amounts.percent(cut.share())
+              : amounts.metres(cut.toReachM()));
     } else if (operation instanceof Operation.Top top) {
       return Double.isNaN(top.atHeightM())
           ? input.say("plan.top_at_share", amounts.percent(top.atHeightShare()))

@@ -68,7 +68,7 @@ final class AdvicePage {
   }
 
   private static void table(Page page, Advice advice) {
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     page.open("thead").open("tr");
     page.element("th", "Plan", "scope", "col");
     AdviceTable.heads(advice).forEach(head -> page.element("th", head, "scope", "col"));
