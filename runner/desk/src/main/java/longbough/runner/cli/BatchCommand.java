@@ -52,7 +52,8 @@ final class BatchCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Where the result goes; by default out/, the first name and '-batch'.")
+      description =
+          "Where the result goes; by default out/, the name of the file or of the folder, and '-batch'.")
   private Path out;
 
   BatchCommand(Player player) {
@@ -68,7 +69,7 @@ final class BatchCommand implements Callable<Integer> {
       SimulationInput asked = options.applied(input, input.years(), input.members());
       trees.add(new BatchTree(tree.name(), tree.source(), asked));
     }
-    String name = name();
+    String name = OptionCheck.nameOf(named);
     Path wanted = out == null ? Path.of("out", name + "-batch") : out;
     // Asked for before anything is played: nobody should wait for a result that cannot be kept.
     try (OutputFolder output = OutputFolder.prepare(wanted)) {
@@ -100,11 +101,6 @@ final class BatchCommand implements Callable<Integer> {
       throw new InputException(problems);
     }
     return plan;
-  }
-
-  private String name() {
-    Path first = named.get(0).toAbsolutePath().normalize();
-    return first.getFileName() == null ? "trees" : OptionCheck.stem(first);
   }
 
   private Batch played(List<BatchTree> trees, BatchReader read) throws InterruptedException {

@@ -48,7 +48,8 @@ final class ImportCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FOLDER",
-      description = "Where the scenarios go; by default out/, the first file's name and '-trees'.")
+      description =
+          "Where the scenarios go; by default out/, the name of the file or of the folder, and '-trees'.")
   private Path out;
 
   @Option(names = REPLACE, description = "Write over scenarios of the same name in that folder.")
@@ -76,7 +77,7 @@ final class ImportCommand implements Callable<Integer> {
     if (files.isEmpty()) {
       throw new ParameterException(spec.commandLine(), "Which FILE? None was given.");
     }
-    Path folder = out == null ? Path.of("out", OptionCheck.stem(files.get(0)) + "-trees") : out;
+    Path folder = out == null ? Path.of("out", OptionCheck.nameOf(files) + "-trees") : out;
     Map<String, String> scenarios = scenarios();
     TreeFiles.write(folder, scenarios, replace, REPLACE);
     print.println(

@@ -39,6 +39,13 @@ final class OptionCheck {
     return dot > 0 ? name.substring(0, dot) : name;
   }
 
+  /** What several files together are called: by their folder; one by its own name. */
+  static String nameOf(List<Path> files) {
+    Path first = files.get(0).toAbsolutePath().normalize();
+    Path named = files.size() > 1 && first.getParent() != null ? first.getParent() : first;
+    return named.getFileName() == null ? "trees" : stem(named);
+  }
+
   /** The path as a person would type it from here. */
   static Path shown(Path folder) {
     Path here = Path.of("").toAbsolutePath();

@@ -40,6 +40,7 @@ class BatchCommandTest {
     assertThat(rows.get(1)).startsWith("1,ill,").contains(",leave alone,");
     assertThat(Files.readAllLines(out.resolve("left-out.csv"))).hasSize(2);
     assertThat(Files.readString(out.resolve("report.html")))
+        .contains("Line: above 1.4 % a year. Twice what healthy", "<p class=\"lead\">trees</p>")
         .contains("Left out", "bad.yaml", "never a safety clearance", "How to read this");
   }
 

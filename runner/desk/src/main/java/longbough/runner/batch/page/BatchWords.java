@@ -102,7 +102,7 @@ final class BatchWords {
             + " choice.");
     for (Measure measure : Measure.values()) {
       reading.add(
-          capital(what(measure)) + " Line: " + line(measure) + " " + measure.reason() + ".");
+          capital(what(measure)) + " Line: " + line(measure) + ". " + measure.reason() + ".");
     }
     reading.add(
         "Means over the futures; all but death are taken while the tree lives. In brackets the 95 %"
