@@ -32,7 +32,7 @@ final class FormulaSection implements Section {
     }
     page.open("section", "aria-labelledby", "formulas", "class", "figures");
     page.element("h2", "The weakest section of the trunk, by published formulas", "id", "formulas");
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     page.element(
         "caption",
         "Share of bending strength lost in the median future, in the drawn year in which the trunk is"

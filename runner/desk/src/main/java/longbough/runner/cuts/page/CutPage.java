@@ -80,7 +80,7 @@ public final class CutPage {
       String svg = SvgWriter.write(scene);
       page.markup(svg.substring(svg.indexOf("<svg"))).close();
     }
-    page.open("div", "class", "scroll").open("table");
+    page.scroll().open("table");
     page.open("thead").open("tr");
     for (String head :
         List.of(
