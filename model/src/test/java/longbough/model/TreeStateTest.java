@@ -11,6 +11,8 @@ class TreeStateTest {
   @Test
   void aCopyHoldsEveryFieldOfTheOriginal() {
     TreeState original = new TreeState();
+    // Sections get their arrays with the first decay.
+    original.sections.decay(0, 0, 0.1, 0.2);
     PlainData.fill(original, new Random(20260101));
     original.wounds.count = original.wounds.year.length;
     TreeState copy = new TreeState();

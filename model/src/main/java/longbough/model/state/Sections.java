@@ -73,8 +73,8 @@ public final class Sections {
   public void copyFrom(Sections other) {
     holes.makeRoomLike(other.holes);
     for (int s = 0; s < Trunk.MAX_STATIONS; s++) {
-      // A station sound in both has nothing to copy.
-      if (decayed[s] || other.decayed[s]) {
+      // A station sound and closed in both has nothing to copy.
+      if (decayed[s] || other.decayed[s] || open[s] || other.open[s]) {
         holes.copyFrom(other.holes, s * SECTORS, SECTORS);
       }
     }
