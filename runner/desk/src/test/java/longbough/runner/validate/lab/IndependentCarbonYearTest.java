@@ -104,7 +104,10 @@ class IndependentCarbonYearTest {
     n.put("day_share", c.dayRespirationShare());
     n.put("capacity", lab.site().growthFactor() * s.photosyntheticCapacityUmolM2S());
     n.put("dark_ratio", s.darkRespirationRatio());
-    n.put("carried", 1 - context.parameters.decline().thirst() * state.vitality.decline);
+    n.put("thirst", context.parameters.decline().thirst());
+    n.put("hidden", context.parameters.decline().hiddenShare());
+    n.put("decline", state.vitality.decline);
+    n.put("ailment", state.vitality.ailment);
     n.put("wood_rate", c.sapwoodRespiration(s));
     n.put("root_rate", c.fineRootRespiration());
     n.put("active_m", c.activeSapwoodM());

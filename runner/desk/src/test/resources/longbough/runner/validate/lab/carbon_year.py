@@ -29,7 +29,10 @@ def earned(m):
         top = gross * sun_share(light)
         drive = p["quantum_yield"] * p["absorptance"] * photons * light
         total += leaf * top * drive / (top + drive)
-    return p["uneven"] * total * KG_C_PER_UMOL * day_s * DAYS * warm * p["leaf_on"][m] * p["carried"]
+    # An ailment that the crown doesn't show yet thirsts as well.
+    ailing = p["hidden"] * p["ailment"] * (1 - p["decline"])
+    carried = 1 - p["thirst"] * (p["decline"] + ailing)
+    return p["uneven"] * total * KG_C_PER_UMOL * day_s * DAYS * warm * p["leaf_on"][m] * carried
 
 
 def sun_share(light):
