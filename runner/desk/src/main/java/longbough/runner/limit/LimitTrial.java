@@ -81,7 +81,7 @@ public final class LimitTrial {
 
   private Response response(Way way, Season season) throws InterruptedException {
     TreeMap<Double, Step> steps = new TreeMap<>();
-    steps.put(0.0, step(0, alone));
+    steps.put(0.0, step(season, 0, alone));
     for (double setting : SETTINGS) {
       steps.put(setting, played(way, season, setting));
     }
@@ -183,15 +183,15 @@ public final class LimitTrial {
   private Step played(Way way, Season season, double setting) throws InterruptedException {
     Operation operation = way.at(setting, input.tree());
     Visit visit = new Visit(new Timing.Once(1), season, List.of(operation), COLLAR);
-    return step(setting, played(new Regime(way.label(), "", List.of(visit))));
+    return step(season, setting, played(new Regime(way.label(), "", List.of(visit))));
   }
 
-  private Step step(double setting, History[] pruned) {
+  private Step step(Season season, double setting, History[] pruned) {
     List<BitSet> passed = new ArrayList<>();
     for (Threshold threshold : thresholds) {
       BitSet futures = new BitSet(pruned.length);
       for (int member = 0; member < pruned.length; member++) {
-        futures.set(member, threshold.passed(pruned[member], alone[member], input.years()));
+        futures.set(member, threshold.passed(pruned[member], alone[member], season, input.years()));
       }
       passed.add(futures);
     }

@@ -9,7 +9,7 @@ enum Measure {
   /** Largest share of the leaf area that stands on sprouts. */
   SPROUTING {
     @Override
-    double of(History pruned, History alone, int years) {
+    double of(History pruned, History alone, int from, int years) {
       double most = 0;
       for (int year = 1; year <= years && Living.alive(pruned, year); year++) {
         double leaf = pruned.value(YearColumn.LEAF_AREA_M2, year);
@@ -22,7 +22,7 @@ enum Measure {
   /** Lowest reserve in autumn over its ceiling; a tree that dies has none. */
   RESERVE {
     @Override
-    double of(History pruned, History alone, int years) {
+    double of(History pruned, History alone, int from, int years) {
       double lowest = 1;
       for (int year = 1; year <= years; year++) {
         lowest = Math.min(lowest, Living.value(pruned, YearColumn.RESERVE_FRACTION, year));
@@ -31,22 +31,25 @@ enum Measure {
     }
   },
   /**
-   * Diameter grown over that of the tree left alone in the same future; a tree that dies has grown
-   * nothing, and 1 where the tree left alone dies or doesn't grow.
+   * Diameter grown in the whole growing seasons after the visit over that of the tree left alone in
+   * the same future; a tree that dies has grown nothing, and 1 where the tree left alone dies or
+   * doesn't grow.
    */
   GROWTH {
     @Override
-    double of(History pruned, History alone, int years) {
-      if (!Living.alive(alone, years) || !(grownCm(alone, years) > 0)) {
+    double of(History pruned, History alone, int from, int years) {
+      if (!Living.alive(alone, years) || !(grownCm(alone, from, years) > 0)) {
         return 1;
       }
-      return Living.alive(pruned, years) ? grownCm(pruned, years) / grownCm(alone, years) : 0;
+      return Living.alive(pruned, years)
+          ? grownCm(pruned, from, years) / grownCm(alone, from, years)
+          : 0;
     }
   },
   /** Open wound over the section of the trunk at breast height as measured. */
   CLOSURE {
     @Override
-    double of(History pruned, History alone, int years) {
+    double of(History pruned, History alone, int from, int years) {
       int year = Math.min(years, lastAlive(pruned, years));
       double radiusCm = pruned.value(YearColumn.DBH_CM, 0) / 2;
       return pruned.value(YearColumn.OPEN_WOUND_CM2, year) / (Math.PI * radiusCm * radiusCm);
@@ -55,7 +58,7 @@ enum Measure {
   /** Most bending strength lost where the trunk is weakest, while the tree lives. */
   STRENGTH {
     @Override
-    double of(History pruned, History alone, int years) {
+    double of(History pruned, History alone, int from, int years) {
       double most = 0;
       for (int year = 0; year <= lastAlive(pruned, years); year++) {
         most = Math.max(most, pruned.value(YearColumn.STRENGTH_LOSS_FRACTION, year));
@@ -66,16 +69,21 @@ enum Measure {
   /** 1 where the tree lives at the end, 0 where it is dead. */
   SURVIVAL {
     @Override
-    double of(History pruned, History alone, int years) {
+    double of(History pruned, History alone, int from, int years) {
       return Living.alive(pruned, years) ? 1 : 0;
     }
   };
 
-  /** The reading over the first years. */
-  abstract double of(History pruned, History alone, int years);
+  /**
+   * The reading up to a year.
+   *
+   * @param from the year at whose end the first whole growing season after the visit lies ahead
+   * @param years the last year that is read
+   */
+  abstract double of(History pruned, History alone, int from, int years);
 
-  private static double grownCm(History history, int years) {
-    return history.value(YearColumn.DBH_CM, years) - history.value(YearColumn.DBH_CM, 0);
+  private static double grownCm(History history, int from, int years) {
+    return history.value(YearColumn.DBH_CM, years) - history.value(YearColumn.DBH_CM, from);
   }
 
   private static int lastAlive(History history, int years) {

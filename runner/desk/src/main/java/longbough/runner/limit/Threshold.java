@@ -3,6 +3,7 @@ package longbough.runner.limit;
 import java.util.List;
 import java.util.Locale;
 import longbough.model.history.History;
+import longbough.model.pruning.Season;
 import longbough.shared.source.Basis;
 import longbough.shared.source.DataFile;
 import longbough.shared.source.DataRow;
@@ -15,7 +16,7 @@ import longbough.shared.source.DataRow;
  * @param value where the line lies
  * @param unit of the value, as printed
  * @param above whether it is passed upward, else downward
- * @param years how many years from the visit it is looked at; 0 for all that are played
+ * @param years how many growing seasons after the visit it is looked at; 0 for all that are played
  * @param againstAlone whether the futures in which the tree left alone passes it are taken off
  * @param basis how well it is known
  * @param source where it comes from, or nothing
@@ -56,10 +57,12 @@ public record Threshold(
         row.text("note"));
   }
 
-  /** Whether the pruned tree passes the line in one future. */
-  boolean passed(History pruned, History alone, int played) {
-    int until = years == 0 ? played : Math.min(years, played);
-    double reading = measure().of(pruned, alone, until);
+  /** Whether the pruned tree passes the line in one future, after a visit in year 1. */
+  boolean passed(History pruned, History alone, Season visit, int played) {
+    // Where a season's wood is grown before the cut, the years count from the next one.
+    int from = visit == Season.SUMMER || visit == Season.AUTUMN ? Math.min(1, played - 1) : 0;
+    int until = years == 0 ? played : Math.min(from + years, played);
+    double reading = measure().of(pruned, alone, from, until);
     return above ? reading > value : reading < value;
   }
 

@@ -60,24 +60,62 @@ final class AdviceWords {
     if (regime.visits().isEmpty()) {
       return "nothing is done";
     }
+    List<Visit> steps = steps(regime);
     Map<String, List<Integer>> dated = new LinkedHashMap<>();
     List<String> parts = new ArrayList<>();
-    for (Visit visit : regime.visits()) {
-      String what =
-          visit.operations().stream()
-              .map(OperationWords::of)
-              .collect(Collectors.joining(", then "));
+    if (!steps.isEmpty()) {
+      Visit last = steps.get(steps.size() - 1);
+      List<Integer> when =
+          steps.stream().flatMap(one -> VisitWords.yearsOf(one.timing(), years).stream()).toList();
+      parts.add(
+          "step by step in "
+              + season(last)
+              + " of "
+              + VisitWords.years(when)
+              + ", and with the last step: "
+              + what(last));
+    }
+    for (Visit visit : regime.visits().subList(steps.size(), regime.visits().size())) {
       if (visit.timing() instanceof Timing.When) {
-        parts.add(what + " in " + VisitWords.when(visit, years));
+        parts.add(what(visit) + " in " + VisitWords.when(visit, years));
       } else {
-        String season = visit.season().name().toLowerCase(Locale.ROOT);
         dated
-            .computeIfAbsent(what + " in " + season + " of ", key -> new ArrayList<>())
+            .computeIfAbsent(
+                what(visit) + " in " + season(visit) + " of ", key -> new ArrayList<>())
             .addAll(VisitWords.yearsOf(visit.timing(), years));
       }
     }
     dated.forEach((what, when) -> parts.add(what + VisitWords.years(when)));
     return String.join("; ", parts);
+  }
+
+  /** The first visits, where they do the same each time and only go further; else none. */
+  private static List<Visit> steps(Regime regime) {
+    List<Visit> steps = new ArrayList<>();
+    for (Visit visit : regime.visits()) {
+      if (!(visit.timing() instanceof Timing.Once)
+          || !kinds(visit).equals(kinds(regime.visits().get(0)))
+          || visit.season() != regime.visits().get(0).season()) {
+        break;
+      }
+      steps.add(visit);
+    }
+    boolean further = steps.stream().map(AdviceWords::what).distinct().count() == steps.size();
+    return steps.size() > 1 && further ? steps : List.of();
+  }
+
+  private static List<Object> kinds(Visit visit) {
+    return visit.operations().stream().<Object>map(Object::getClass).toList();
+  }
+
+  private static String what(Visit visit) {
+    return visit.operations().stream()
+        .map(OperationWords::of)
+        .collect(Collectors.joining(", then "));
+  }
+
+  private static String season(Visit visit) {
+    return visit.season().name().toLowerCase(Locale.ROOT);
   }
 
   /** What a plan does and what comes of it, in one sentence. */
