@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import longbough.model.SimulationInput;
+import longbough.model.pruning.Operation;
 import longbough.model.pruning.Regime;
 import longbough.model.pruning.Timing;
 import longbough.model.pruning.Visit;
@@ -77,11 +78,11 @@ final class AdviceWords {
     }
     for (Visit visit : regime.visits().subList(steps.size(), regime.visits().size())) {
       if (visit.timing() instanceof Timing.When) {
-        parts.add(what(visit) + " in " + VisitWords.when(visit, years));
+        parts.add(again(visit, steps) + " in " + VisitWords.when(visit, years));
       } else {
         dated
             .computeIfAbsent(
-                what(visit) + " in " + season(visit) + " of ", key -> new ArrayList<>())
+                again(visit, steps) + " in " + season(visit) + " of ", key -> new ArrayList<>())
             .addAll(VisitWords.yearsOf(visit.timing(), years));
       }
     }
@@ -108,10 +109,25 @@ final class AdviceWords {
     return visit.operations().stream().<Object>map(Object::getClass).toList();
   }
 
+  /** What a later visit does, its beginning not told anew where it repeats the last step. */
+  private static String again(Visit visit, List<Visit> steps) {
+    List<Operation> last = steps.isEmpty() ? List.of() : steps.get(steps.size() - 1).operations();
+    int known = last.size();
+    if (known == 0
+        || visit.operations().size() < known
+        || !visit.operations().subList(0, known).equals(last)) {
+      return what(visit);
+    }
+    List<Operation> more = visit.operations().subList(known, visit.operations().size());
+    return more.isEmpty() ? "the same again" : "the same again, then " + what(more);
+  }
+
   private static String what(Visit visit) {
-    return visit.operations().stream()
-        .map(OperationWords::of)
-        .collect(Collectors.joining(", then "));
+    return what(visit.operations());
+  }
+
+  private static String what(List<Operation> operations) {
+    return operations.stream().map(OperationWords::of).collect(Collectors.joining(", then "));
   }
 
   private static String season(Visit visit) {

@@ -26,6 +26,19 @@ class AdviceWordsTest {
   }
 
   @Test
+  void whatRepeatsTheLastStepIsNotToldAnew() {
+    Visit later =
+        new Visit(
+            new Timing.Every(8, 2, 10),
+            Season.WINTER,
+            List.of(new Operation.Raise(3, Double.NaN), new Operation.RemoveDeadwood(0.03)),
+            COLLAR);
+    assertThat(AdviceWords.schedule(plan(raise(1, 2), raise(3, 3), later), YEARS))
+        .contains("; the same again, then ")
+        .endsWith("in winter of years 8 and 10");
+  }
+
+  @Test
   void visitsThatDoTheSameAreToldWithTheirYears() {
     Regime same = plan(raise(1, 2), raise(3, 2));
     assertThat(AdviceWords.schedule(same, YEARS))
