@@ -57,6 +57,38 @@ class PagesForAllTest {
   }
 
   @Test
+  void thePageOfLimits() throws Exception {
+    run("limit", LIME, "--ways=RAISE", "--seasons=WINTER", "--futures=4", "--years=4");
+    clean();
+  }
+
+  @Test
+  void thePageOfAGentlerPlan() throws Exception {
+    run("gentler", SCENARIOS.resolve("terrace-maple.yaml").toString(), "--futures=4");
+    clean();
+  }
+
+  @Test
+  void thePageOfManyTrees() throws Exception {
+    run("batch", LIME, SCENARIOS.resolve("park-pine.yaml").toString(), "--futures=4", "--years=4");
+    clean();
+  }
+
+  @Test
+  void thePageAfterALaterVisit() throws Exception {
+    String visit = SCENARIOS.resolve("visits/canal-side-lime-year-6.csv").toString();
+    run("update", LIME, "--measured", visit, "--years=8");
+    clean();
+  }
+
+  @Test
+  void thePageOfCuts() throws Exception {
+    Files.createDirectory(place.resolve("out"));
+    execute("cuts", "tilia-cordata", "--html", place.resolve("out/cuts.html").toString());
+    clean();
+  }
+
+  @Test
   void thePageOfPublishedChecks() throws Exception {
     Files.createDirectory(place.resolve("out"));
     execute("validate", "P01a", "--html", place.resolve("out/validate.html").toString());
