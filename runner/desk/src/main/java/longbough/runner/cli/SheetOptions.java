@@ -21,7 +21,7 @@ final class SheetOptions {
   @Option(
       names = "--climate",
       paramLabel = "NAME",
-      description = "Climate of the trees for which the sheet gives none.")
+      description = "Climate of trees for which nothing else gives one.")
   private String climate;
 
   /** The plan, or null where it can't be had; its mistakes are noted. */

@@ -24,7 +24,7 @@ record Question(
   /** What is wrong with a reply, or null. */
   Answer refusal(String reply) {
     if (reply.isEmpty()) {
-      return needed ? new Answer("", "nothing", help, "this one is needed") : null;
+      return needed ? new Answer("", "nothing", help, "This one is needed.") : null;
     }
     Answer answer = reading.apply(reply);
     return answer.usable() ? null : answer;

@@ -121,7 +121,7 @@ class RecordCommandTest {
             + "rainy\n\nmaritime_temperate\nwrong\n<\nright\nperhaps\n<\nlast\ny\n";
     assertThat(run(answers)).as(told.out() + told.err()).isEqualTo(ExitCode.OK);
     assertThat(told.out())
-        .contains("This is the first question", "Found 'yards'", "nearest:", "this one is needed")
+        .contains("This is the first question", "Found 'yards'", "nearest:", "This one is needed.")
         .contains("Found 4000; allowed: 3 to 400 cm", "Found 'thirty'", "2 to 80 m")
         .contains("Found 300; allowed: 2 to 80 m", "Found height: 79", "Found 'rainy'")
         .contains("crown_base_m is the height of the lowest living limb", "Found 'perhaps'");
