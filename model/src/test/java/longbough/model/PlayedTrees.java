@@ -2,7 +2,6 @@ package longbough.model;
 
 import java.util.List;
 import longbough.model.SimulationInput.Crew;
-import longbough.model.geometry.Allometry;
 import longbough.model.parameter.Climate;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
@@ -74,18 +73,7 @@ public final class PlayedTrees {
 
   /** A tree of the mean size of its species at a trunk diameter. */
   public static MeasuredTree tree(SpeciesParameters s, double dbhM, double condition) {
-    double height = Allometry.heightM(s, dbhM);
-    double spread = Allometry.crownDiameterM(s, dbhM);
-    return new MeasuredTree(
-        dbhM,
-        height,
-        height * (1 - s.crownRatioOpen()),
-        new double[] {spread, spread, spread, spread},
-        condition,
-        List.of(),
-        List.of(),
-        0,
-        List.of());
+    return MeasuredTree.openGrown(s, dbhM, condition);
   }
 
   /**

@@ -13,11 +13,8 @@ import longbough.runner.publish.Publication;
 import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.scenario.ScenarioResolver;
 import longbough.runner.scenario.written.Scenario;
-import longbough.runner.table.Fingerprint;
 import longbough.runner.table.OutputFolder;
-import longbough.runner.table.Provenance;
 import longbough.runner.table.TidyFiles;
-import longbough.runner.verdict.LimitWarnings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,7 +47,11 @@ final class CompareCommand implements Callable<Integer> {
     try (OutputFolder output = OutputFolder.prepare(options.out(file))) {
       Comparison comparison = played(input);
       Summary summary = Summary.of(comparison);
-      Publication.write(summary, scenario.about().or(""), provenance(scenario, comparison), output);
+      Publication.write(
+          summary,
+          scenario.about().or(""),
+          ScenarioPlay.provenance(file, scenario, comparison),
+          output);
       if (options.workbook()) {
         TidyFiles.workbook(comparison, summary, output.folder());
       }
@@ -61,22 +62,11 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private Comparison played(SimulationInput input) throws InterruptedException {
-    PrintWriter err = spec.commandLine().getErr();
-    long histories = (long) input.regimes().size() * input.members();
-    ProgressBar bar = new ProgressBar(err, Terminal.watched(), "Playing the futures", histories);
-    try {
-      return ComparisonRun.play(input, player, options.threads(), bar);
-    } finally {
-      bar.clear();
-    }
-  }
-
-  private Provenance provenance(Scenario scenario, Comparison comparison) {
-    return new Provenance(
-        Version.text(),
-        file.getFileName().toString(),
-        scenario.sha256(),
-        Fingerprint.of(comparison.input().parameters()),
-        LimitWarnings.of(comparison));
+    return ScenarioPlay.compared(
+        input,
+        player,
+        options.threads(),
+        ComparisonRun.drawnYears(input.years()),
+        spec.commandLine().getErr());
   }
 }

@@ -15,17 +15,13 @@ import longbough.runner.client.file.ClientReader;
 import longbough.runner.client.picture.PlanStrips;
 import longbough.runner.client.publish.ClientPublication;
 import longbough.runner.compare.Comparison;
-import longbough.runner.compare.ComparisonRun;
 import longbough.runner.compare.Player;
 import longbough.runner.compare.Summary;
 import longbough.runner.scenario.ScenarioReader;
 import longbough.runner.scenario.ScenarioResolver;
 import longbough.runner.scenario.written.Scenario;
-import longbough.runner.table.Fingerprint;
 import longbough.runner.table.OutputFolder;
-import longbough.runner.table.Provenance;
 import longbough.runner.table.TidyFiles;
-import longbough.runner.verdict.LimitWarnings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,7 +69,11 @@ final class ReportCommand implements Callable<Integer> {
     try (OutputFolder output = OutputFolder.prepare(options.out(file, "-report"))) {
       Summary summary = Summary.of(played(input));
       ClientPublication.write(
-          client, summary, leaning(input), provenance(scenario, summary.comparison()), output);
+          client,
+          summary,
+          leaning(input),
+          ScenarioPlay.provenance(file, scenario, summary.comparison()),
+          output);
       if (options.workbook()) {
         TidyFiles.workbook(summary.comparison(), summary, output.folder());
       }
@@ -92,15 +92,12 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private Comparison played(SimulationInput input) throws InterruptedException {
-    PrintWriter err = spec.commandLine().getErr();
-    long histories = (long) input.regimes().size() * input.members();
-    ProgressBar bar = new ProgressBar(err, Terminal.watched(), "Playing the futures", histories);
-    try {
-      return ComparisonRun.play(
-          input, player, options.threads(), bar, PlanStrips.years(input.years()));
-    } finally {
-      bar.clear();
-    }
+    return ScenarioPlay.compared(
+        input,
+        player,
+        options.threads(),
+        PlanStrips.years(input.years()),
+        spec.commandLine().getErr());
   }
 
   private Optional<Assumptions> leaning(SimulationInput input) throws InterruptedException {
@@ -117,14 +114,5 @@ final class ReportCommand implements Callable<Integer> {
     } finally {
       bar.clear();
     }
-  }
-
-  private Provenance provenance(Scenario scenario, Comparison comparison) {
-    return new Provenance(
-        Version.text(),
-        file.getFileName().toString(),
-        scenario.sha256(),
-        Fingerprint.of(comparison.input().parameters()),
-        LimitWarnings.of(comparison));
   }
 }

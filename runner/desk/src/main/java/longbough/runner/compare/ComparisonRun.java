@@ -42,7 +42,7 @@ public final class ComparisonRun {
   }
 
   /** Years that are drawn: as measured, after the first year, a third of the way, the end. */
-  static TreeSet<Integer> drawnYears(int years) {
+  public static TreeSet<Integer> drawnYears(int years) {
     return new TreeSet<>(List.of(0, 1, Math.max(1, years / 3), years));
   }
 }

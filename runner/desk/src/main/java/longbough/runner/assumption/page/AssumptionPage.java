@@ -6,8 +6,8 @@ import longbough.runner.assumption.AssumptionWords;
 import longbough.runner.assumption.Assumptions;
 import longbough.runner.assumption.Shift;
 import longbough.runner.chart.AssumptionChart;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 
@@ -31,9 +31,7 @@ final class AssumptionPage {
     list(page, "The verdict as things stand", Sentences.preferred(all));
     page.open("section");
     page.element("h2", "The heaviest parameters");
-    page.open("figure", "class", "chart");
-    String svg = SvgWriter.write(AssumptionChart.of(all));
-    page.markup(svg.substring(svg.indexOf("<svg"))).close();
+    ChartFigure.write(page, AssumptionChart.of(all));
     table(page, all);
     page.close();
     list(page, "The heaviest for each measure", Sentences.byMeasure(all));

@@ -6,8 +6,8 @@ import longbough.runner.batch.NotPlayed;
 import longbough.runner.batch.Outlook;
 import longbough.runner.batch.TreeOutlook;
 import longbough.runner.chart.TroubleChart;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 import longbough.runner.verdict.Figures;
@@ -38,9 +38,7 @@ final class BatchPage {
     page.element("p", BatchWords.outcome(batch));
     if (!batch.ranked().isEmpty()) {
       page.open("section").element("h2", "The ranked list");
-      page.open("figure", "class", "chart");
-      String svg = SvgWriter.write(TroubleChart.of(batch));
-      page.markup(svg.substring(svg.indexOf("<svg"))).close();
+      ChartFigure.write(page, TroubleChart.of(batch));
       reasons(page, batch);
       page.close();
       regimes(page, batch);

@@ -6,8 +6,8 @@ import longbough.runner.cuts.CutTable;
 import longbough.runner.cuts.CutTrial;
 import longbough.runner.drawing.look.Words;
 import longbough.runner.drawing.scene.Scene;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 
@@ -76,9 +76,7 @@ public final class CutPage {
     page.open("section");
     page.element("h2", CutWords.species(species));
     for (Scene scene : pictures(table, species)) {
-      page.open("figure", "class", "chart");
-      String svg = SvgWriter.write(scene);
-      page.markup(svg.substring(svg.indexOf("<svg"))).close();
+      ChartFigure.write(page, scene);
     }
     page.scroll().open("table");
     page.open("thead").open("tr");

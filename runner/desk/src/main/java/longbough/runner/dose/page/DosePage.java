@@ -6,8 +6,8 @@ import longbough.runner.dose.DoseCell;
 import longbough.runner.dose.DoseTable;
 import longbough.runner.dose.DryCase;
 import longbough.runner.dose.Turnabout;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 
@@ -52,9 +52,7 @@ final class DosePage {
     page.open("section");
     page.element("h2", table.input().title());
     page.element("p", DoseWords.tree(table.input()) + ".");
-    page.open("figure", "class", "chart");
-    String svg = SvgWriter.write(DoseChart.of(table));
-    page.markup(svg.substring(svg.indexOf("<svg"))).close();
+    ChartFigure.write(page, DoseChart.of(table));
     page.scroll().open("table");
     head(page);
     page.open("tbody");

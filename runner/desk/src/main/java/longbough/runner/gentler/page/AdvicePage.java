@@ -3,10 +3,10 @@ package longbough.runner.gentler.page;
 import java.util.List;
 import longbough.runner.chart.PlanChart;
 import longbough.runner.drawing.scene.Scene;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.gentler.Advice;
 import longbough.runner.gentler.Plan;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 
@@ -40,7 +40,7 @@ final class AdvicePage {
     page.open("section");
     page.element("h2", "What we advise");
     list(page, AdviceWords.verdict(advice));
-    picture(page, PlanChart.of(advice));
+    ChartFigure.write(page, PlanChart.of(advice));
     page.close();
     page.open("section");
     page.element("h2", "The plans");
@@ -49,7 +49,7 @@ final class AdvicePage {
     advice.plans().forEach(plan -> page.element("li", AdviceWords.sentence(plan, advice)));
     page.element("li", AdviceWords.sentence(advice.firstIdea(), advice));
     page.close();
-    picture(page, trees);
+    ChartFigure.write(page, trees);
     page.close();
     page.open("section");
     page.element("h2", "How to read this");
@@ -86,11 +86,5 @@ final class AdvicePage {
     page.open("ul");
     lines.forEach(line -> page.element("li", line));
     page.close();
-  }
-
-  private static void picture(Page page, Scene scene) {
-    page.open("figure", "class", "chart");
-    String svg = SvgWriter.write(scene);
-    page.markup(svg.substring(svg.indexOf("<svg"))).close();
   }
 }

@@ -5,14 +5,13 @@ import java.util.Locale;
 import longbough.model.pruning.Season;
 import longbough.runner.chart.LimitChart;
 import longbough.runner.chart.ResponseChart;
-import longbough.runner.drawing.scene.Scene;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.limit.Limit;
 import longbough.runner.limit.LimitTable;
 import longbough.runner.limit.Threshold;
 import longbough.runner.limit.TradeLimit;
 import longbough.runner.limit.Way;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 
@@ -35,7 +34,7 @@ final class LimitPage {
     page.open("section");
     page.element("h2", "The lowest limits");
     page.element("p", LimitWords.trade(table));
-    picture(page, LimitChart.of(table));
+    ChartFigure.write(page, LimitChart.of(table));
     lowest(page, table);
     page.close();
     table.ways().forEach(way -> way(page, table, way));
@@ -83,7 +82,7 @@ final class LimitPage {
     page.element("h2", LimitWords.capital(way.label()));
     String trade = TradeLimit.of(table.input(), way);
     page.element("p", LimitWords.capital(way.meaning()) + ". " + trade);
-    picture(page, ResponseChart.of(table, way));
+    ChartFigure.write(page, ResponseChart.of(table, way));
     page.scroll().open("table");
     List<String> names = table.thresholds().stream().map(Threshold::label).toList();
     head(page, "Live foliage, %", names);
@@ -114,12 +113,6 @@ final class LimitPage {
     page.open("ul");
     turns.forEach(turn -> page.element("li", turn));
     page.close().close();
-  }
-
-  private static void picture(Page page, Scene scene) {
-    page.open("figure", "class", "chart");
-    String svg = SvgWriter.write(scene);
-    page.markup(svg.substring(svg.indexOf("<svg"))).close();
   }
 
   private static void head(Page page, String first, List<String> names) {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import longbough.runner.compare.Band;
 import longbough.runner.drawing.scene.Scene;
-import longbough.runner.drawing.scene.SvgWriter;
 import longbough.runner.report.CautionSection;
+import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
 import longbough.runner.update.ForecastFigure;
@@ -41,7 +41,7 @@ final class UpdatePage {
     measured(page, updated);
     if (updated.narrowed()) {
       page.open("section").element("h2", "The forecast before and after");
-      charts.values().forEach(chart -> picture(page, chart));
+      charts.values().forEach(chart -> ChartFigure.write(page, chart));
       page.close();
       for (int regime = 0; regime < updated.input().regimes().size(); regime++) {
         forecast(page, updated, regime);
@@ -66,12 +66,6 @@ final class UpdatePage {
 
   private static String years(int count) {
     return count + (count == 1 ? " year" : " years");
-  }
-
-  private static void picture(Page page, Scene chart) {
-    String svg = SvgWriter.write(chart);
-    page.open("figure", "class", "chart");
-    page.markup(svg.substring(svg.indexOf("<svg"))).close();
   }
 
   private static void measured(Page page, Updated updated) {
