@@ -1,9 +1,9 @@
 package longbough.runner.client.page;
 
-import java.util.Locale;
 import longbough.runner.client.file.Client;
 import longbough.runner.client.file.Logo;
 import longbough.runner.client.file.Party;
+import longbough.runner.report.Capital;
 import longbough.runner.report.Page;
 
 /** Letterhead, heading, and who asked whom about which tree. */
@@ -27,7 +27,7 @@ final class HeadPart implements Part {
     page.element("p", input.say("head.kind"), "class", "kind");
     page.element("h1", input.title());
     page.open("p", "class", "lead");
-    page.text(capital(input.asked().species().commonName()) + " (");
+    page.text(Capital.of(input.asked().species().commonName()) + " (");
     page.element("i", input.asked().species().scientificName());
     page.text(client.location().isEmpty() ? ")" : "), " + client.location());
     page.close();
@@ -36,11 +36,6 @@ final class HeadPart implements Part {
     if (!client.introduction().isEmpty()) {
       page.element("p", client.introduction(), "class", "own");
     }
-  }
-
-  private static String capital(String text) {
-    int first = text.offsetByCodePoints(0, 1);
-    return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
   }
 
   private static void logo(Page page, ClientInput input, Logo logo) {

@@ -2,11 +2,11 @@ package longbough.runner.dose.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import longbough.model.SimulationInput;
 import longbough.runner.dose.DoseCell;
 import longbough.runner.dose.DoseTable;
 import longbough.runner.dose.DryCase;
+import longbough.runner.report.Capital;
 
 /** The words of a table that the terminal and the page share. */
 final class DoseWords {
@@ -53,7 +53,7 @@ final class DoseWords {
         "Thinned once, in the first winter, evenly over the crown, by whole branches cut at the"
             + " collar; nothing is pruned afterwards. Every dose and every case meets the same futures.");
     for (DryCase dry : DryCase.values()) {
-      reading.add(capital(dry.label()) + ": " + dry.meaning(table.dryYearChance()));
+      reading.add(Capital.of(dry.label()) + ": " + dry.meaning(table.dryYearChance()));
     }
     reading.add(
         "Alive: share of the futures in which the tree lives after "
@@ -66,10 +66,6 @@ final class DoseWords {
             + " that dies first is never full; a future in which the tree left alone dies first is left"
             + " out.");
     return reading;
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static long percent(double share) {

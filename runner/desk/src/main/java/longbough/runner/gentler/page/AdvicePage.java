@@ -5,6 +5,7 @@ import longbough.runner.chart.PlanChart;
 import longbough.runner.drawing.scene.Scene;
 import longbough.runner.gentler.Advice;
 import longbough.runner.gentler.Plan;
+import longbough.runner.report.Capital;
 import longbough.runner.report.CautionSection;
 import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
@@ -75,7 +76,7 @@ final class AdvicePage {
     page.close().close().open("tbody");
     for (Plan plan : advice.all()) {
       page.open("tr");
-      page.element("th", AdviceWords.capital(plan.regime().name()), "scope", "row");
+      page.element("th", Capital.of(plan.regime().name()), "scope", "row");
       AdviceTable.cells(plan.outcome()).forEach(cell -> page.element("td", cell));
       page.close();
     }

@@ -14,6 +14,7 @@ import longbough.model.pruning.Visit;
 import longbough.runner.gentler.Advice;
 import longbough.runner.gentler.Outcome;
 import longbough.runner.gentler.Plan;
+import longbough.runner.report.Capital;
 import longbough.runner.scenario.OperationWords;
 import longbough.runner.scenario.VisitWords;
 import longbough.runner.scenario.WishWords;
@@ -45,7 +46,8 @@ final class AdviceWords {
     List<String> asked = new ArrayList<>();
     for (int i = 0; i < advice.wishes().asked().size(); i++) {
       Wish wish = advice.wishes().asked().get(i);
-      asked.add(capital(WishWords.of(wish)) + "; now " + reading(wish, advice.now().get(i)) + ".");
+      asked.add(
+          Capital.of(WishWords.of(wish)) + "; now " + reading(wish, advice.now().get(i)) + ".");
     }
     return asked;
   }
@@ -137,7 +139,7 @@ final class AdviceWords {
   /** What a plan does and what comes of it, in one sentence. */
   static String sentence(Plan plan, Advice advice) {
     Outcome outcome = plan.outcome();
-    return capital(plan.regime().name())
+    return Capital.of(plan.regime().name())
         + " ("
         + plan.role()
         + "): "
@@ -186,7 +188,7 @@ final class AdviceWords {
             Locale.ROOT,
             "%s gives all that is asked in %d of 100 futures and goes %d %% of the way on average; the"
                 + " first idea in %d, and %d %% of the way.",
-            capital(advice.best().regime().name()),
+            Capital.of(advice.best().regime().name()),
             percent(best.met()),
             percent(best.fulfilled()),
             percent(idea.met()),
@@ -207,7 +209,7 @@ final class AdviceWords {
     verdict.addAll(otherwise(advice));
     if (!best.warnings().isEmpty()) {
       verdict.add(
-          capital(advice.best().regime().name())
+          Capital.of(advice.best().regime().name())
               + " passes published limits: "
               + warnings(best.warnings()));
     }
@@ -307,10 +309,6 @@ final class AdviceWords {
             + " leaf; wood casts no shade, limbs don't sag, and shoots of the trunk don't hang over a"
             + " path.",
         "Cuts of the plans lie at the collar: the model knows no price of careful work.");
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   static long percent(double share) {

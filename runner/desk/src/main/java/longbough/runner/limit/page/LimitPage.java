@@ -10,6 +10,7 @@ import longbough.runner.limit.LimitTable;
 import longbough.runner.limit.Threshold;
 import longbough.runner.limit.TradeLimit;
 import longbough.runner.limit.Way;
+import longbough.runner.report.Capital;
 import longbough.runner.report.CautionSection;
 import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
@@ -79,9 +80,9 @@ final class LimitPage {
 
   private static void way(Page page, LimitTable table, Way way) {
     page.open("section");
-    page.element("h2", LimitWords.capital(way.label()));
+    page.element("h2", Capital.of(way.label()));
     String trade = TradeLimit.of(table.input(), way);
-    page.element("p", LimitWords.capital(way.meaning()) + ". " + trade);
+    page.element("p", Capital.of(way.meaning()) + ". " + trade);
     ChartFigure.write(page, ResponseChart.of(table, way));
     page.scroll().open("table");
     List<String> names = table.thresholds().stream().map(Threshold::label).toList();

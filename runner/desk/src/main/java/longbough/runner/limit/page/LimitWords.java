@@ -8,6 +8,7 @@ import longbough.model.SimulationInput;
 import longbough.runner.limit.Limit;
 import longbough.runner.limit.LimitTable;
 import longbough.runner.limit.Threshold;
+import longbough.runner.report.Capital;
 
 /** The words that the terminal and the page share. */
 final class LimitWords {
@@ -87,7 +88,7 @@ final class LimitWords {
         turns.add(
             "%s in %s, %s: over the share from %d %% of the foliage, but not at %d %%."
                 .formatted(
-                    capital(limit.way().label()),
+                    Capital.of(limit.way().label()),
                     season(limit),
                     limit.threshold().label().toLowerCase(Locale.ROOT),
                     percent(limit.dose()),
@@ -128,10 +129,6 @@ final class LimitWords {
 
   static String season(Limit limit) {
     return limit.season().name().toLowerCase(Locale.ROOT);
-  }
-
-  static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   static long percent(double share) {

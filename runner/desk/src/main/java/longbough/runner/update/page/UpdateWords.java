@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import longbough.runner.compare.Band;
+import longbough.runner.report.Capital;
 import longbough.runner.update.ForecastFigure;
 import longbough.runner.update.Futures;
 import longbough.runner.update.Measured;
@@ -35,7 +36,7 @@ final class UpdateWords {
   static String tree(Updated updated) {
     return "%s (%s), trunk %.0f cm at the start; %d years, %d futures, seed %d"
         .formatted(
-            capital(updated.input().species().commonName()),
+            Capital.of(updated.input().species().commonName()),
             updated.input().species().scientificName(),
             CM * updated.input().tree().dbhM(),
             updated.input().years(),
@@ -261,10 +262,6 @@ final class UpdateWords {
     double low = Math.max(0, Math.min(most, figure.low()));
     double high = Math.max(0, Math.min(most, figure.high()));
     return number(low) + " to " + number(high) + unit(figure);
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   static String unit(Outlook.Figure figure) {

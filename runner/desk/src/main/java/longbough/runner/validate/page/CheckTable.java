@@ -1,7 +1,7 @@
 package longbough.runner.validate.page;
 
 import java.util.List;
-import java.util.Locale;
+import longbough.runner.report.Capital;
 import longbough.runner.report.Page;
 import longbough.runner.validate.Standing;
 import longbough.runner.validate.Tally;
@@ -24,7 +24,7 @@ final class CheckTable {
   private CheckTable() {}
 
   static void write(Page page, String process, List<ValidationRow> rows) {
-    String title = process.isEmpty() ? "Others" : capital(process);
+    String title = process.isEmpty() ? "Others" : Capital.of(process);
     String id = "process-" + process.replaceAll("[^a-z0-9]+", "-");
     page.open("section", "aria-labelledby", id);
     page.element("h2", title, "id", id);
@@ -110,10 +110,5 @@ final class CheckTable {
     boolean said =
         unit.isEmpty() || unit.equals("sign") || unit.equals("flag") || unit.equals("rank");
     return said || text.endsWith(unit) ? text : text + " " + unit;
-  }
-
-  private static String capital(String text) {
-    int first = text.offsetByCodePoints(0, 1);
-    return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
   }
 }
