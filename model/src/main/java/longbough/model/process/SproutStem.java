@@ -7,15 +7,14 @@ import longbough.model.state.Sprouts;
  * length), ρ kg C m-3.
  */
 final class SproutStem {
-  private static final double CARBON_PER_WOOD = 0.5;
-
   private SproutStem() {}
 
   /** Base diameter of the mean sprout of a cohort, m. */
   static double diameterM(YearContext context, int cohort) {
     Sprouts sprouts = context.state.sprouts;
     double length = sprouts.lengthM[cohort] * sprouts.count[cohort];
-    double carbonKgM3 = CARBON_PER_WOOD * context.parameters.species().woodDensityKgM3();
+    double carbonKgM3 =
+        context.parameters.carbon().woodCarbon() * context.parameters.species().woodDensityKgM3();
     double form = context.parameters.strength().sproutStemForm();
     return length > 0
         ? Math.sqrt(4 / Math.PI * sprouts.woodKgC[cohort] / (form * carbonKgM3 * length))

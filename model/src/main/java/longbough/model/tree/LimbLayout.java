@@ -41,7 +41,10 @@ final class LimbLayout {
       limbs.azimuthRad[limb] = limb * GOLDEN_ANGLE % (2 * Math.PI);
       limbs.crownShareM[limb] = spacing;
       limbs.birthYear[limb] =
-          -1 - (int) Math.round(share(tree, height) * tree.dbhM() / 2 / tree.ringHabitM());
+          -1
+              - (int)
+                  Math.round(
+                      share(tree, height) * tree.dbhM() / 2 / tree.ringHabitM(p.allocation()));
     }
     int[] cardinal = cardinals(state, s, tree);
     double radius = Allometry.crownDiameterM(s, tree.dbhM()) / 2;

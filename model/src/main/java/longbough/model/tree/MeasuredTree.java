@@ -2,6 +2,7 @@ package longbough.model.tree;
 
 import java.util.List;
 import longbough.model.geometry.Allometry;
+import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.SpeciesParameters;
 
 /**
@@ -55,9 +56,6 @@ public record MeasuredTree(
         0);
   }
 
-  /** Ring width that a tree of unknown history is taken to be used to, m a year. */
-  private static final double RING_HABIT_M = 0.0045;
-
   /** An open-grown tree of the mean size of its species at a trunk diameter, never raised. */
   public static MeasuredTree openGrown(SpeciesParameters s, double dbhM, double condition) {
     double height = Allometry.heightM(s, dbhM);
@@ -75,8 +73,8 @@ public record MeasuredTree(
   }
 
   /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */
-  public double ringHabitM() {
-    return RING_HABIT_M * (0.4 + 0.6 * condition);
+  public double ringHabitM(AllocationParameters p) {
+    return p.ringHabitM() * (p.ringHabitLeast() + (1 - p.ringHabitLeast()) * condition);
   }
 
   /**

@@ -115,7 +115,7 @@ public final class TreeReconstruction {
     state.frame.leafPerWoodM2M2 = leaf / areas;
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    trunk.ringMemoryM = tree.ringHabitM();
+    trunk.ringMemoryM = tree.ringHabitM(p.allocation());
     Heartwood.apply(state, p);
   }
 

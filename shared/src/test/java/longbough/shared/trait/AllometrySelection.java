@@ -31,6 +31,9 @@ record AllometrySelection(
   private static final List<String> STEEP =
       List.of("Minneapolis, MN", "Albuquerque, NM", "Charleston, SC");
 
+  /** Cities whose trees are kept for a later trial of the model: no species is fitted to them. */
+  private static final List<String> KEPT_APART = List.of("Modesto, CA", "Albuquerque, NM");
+
   static List<AllometrySelection> all() {
     return DataFile.rows(
             "longbough/allometry-selections.csv",
@@ -58,6 +61,7 @@ record AllometrySelection(
     return fits(species, tree.getField("species"))
         && climates.contains(tree.getField("climate"))
         && fits(types, tree.getField("type"))
+        && !KEPT_APART.contains(tree.getField("city"))
         && !(withoutSteepCities && STEEP.contains(tree.getField("city")));
   }
 
