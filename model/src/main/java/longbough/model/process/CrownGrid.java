@@ -23,7 +23,7 @@ final class CrownGrid {
     double top = state.trunk.heightM;
     double radius = LEAST_EXTENT_M;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb) || sprouts.leafAreaM2[limb] > 0) {
+      if (leafy(limbs, limb) || sprouts.leafAreaM2[limb] > 0) {
         bottom = Math.min(bottom, limbs.heightM[limb]);
         top = Math.max(top, limbs.heightM[limb] + limbs.lengthM[limb] * angles.cos(limbs, limb));
         radius = Math.max(radius, limbs.lengthM[limb] * angles.sin(limbs, limb));
@@ -50,6 +50,19 @@ final class CrownGrid {
         placeSprouts(sprouts, light, cohort, 0, height);
       }
     }
+  }
+
+  /** Whether a limb has leaves or, before they unfold, would have; bare ones shade nothing. */
+  private static boolean leafy(Limbs limbs, int limb) {
+    if (limbs.alive(limb)) {
+      for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
+        if (limbs.leafAreaM2[zone] > 0
+            || limbs.fullLeafAreaM2[zone] * limbs.budFullness[zone] > 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private void placeLimb(Limbs limbs, Sprouts sprouts, CrownLight light, int limb) {

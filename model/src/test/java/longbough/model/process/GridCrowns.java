@@ -5,8 +5,6 @@ import java.util.function.IntToDoubleFunction;
 import longbough.model.PlayedTrees;
 import longbough.model.parameter.LightParameters;
 import longbough.model.parameter.ModelParameters;
-import longbough.model.state.LimbStatus;
-import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 import longbough.shared.quantity.Range;
 import longbough.shared.source.Basis;
@@ -20,33 +18,21 @@ final class GridCrowns {
 
   private GridCrowns() {}
 
+  /** A tree with the grid of its crown. */
+  record Crown(TreeState state, CrownLight light) {}
+
   /** A crown of the given radius and height with so much leaf area in each cell, m2. */
-  static TreeState crown(double radiusM, double heightM, IntToDoubleFunction leafAreaM2) {
+  static Crown crown(double radiusM, double heightM, IntToDoubleFunction leafAreaM2) {
     TreeState state = new TreeState();
     state.trunk.heightM = BASE_M + heightM;
-    limb(state, BASE_M, radiusM);
-    for (int layer = 0; layer < CrownLight.LAYERS; layer++) {
-      double height = BASE_M + (layer + 0.5) / CrownLight.LAYERS * heightM;
-      int outer = limb(state, height, radiusM);
-      int inner = limb(state, height, radiusM / 4);
-      int cell = layer * CrownLight.RINGS;
-      state.limbs.leafAreaM2[inner * Limbs.ZONES] = leafAreaM2.applyAsDouble(cell);
-      for (int zone = 0; zone < Limbs.ZONES; zone++) {
-        state.limbs.leafAreaM2[outer * Limbs.ZONES + zone] =
-            leafAreaM2.applyAsDouble(cell + 1 + zone);
-      }
+    CrownLight light = new CrownLight();
+    light.bottomM = BASE_M;
+    light.topM = BASE_M + heightM;
+    light.radiusM = radiusM;
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      light.leafAreaM2[cell] = leafAreaM2.applyAsDouble(cell);
     }
-    return state;
-  }
-
-  private static int limb(TreeState state, double heightM, double lengthM) {
-    Limbs limbs = state.limbs;
-    int limb = limbs.count++;
-    limbs.status[limb] = LimbStatus.ALIVE.code();
-    limbs.heightM[limb] = heightM;
-    limbs.insertionRad[limb] = Math.PI / 2;
-    limbs.lengthM[limb] = lengthM;
-    return limb;
+    return new Crown(state, light);
   }
 
   /** Volume of a cell over the volume of the cylinder that holds the grid. */
@@ -72,7 +58,7 @@ final class GridCrowns {
   }
 
   /** A ball of even leaf density whose leaf area is so much of its shadow, m2/m2. */
-  static TreeState ball(double radiusM, double leafIndex) {
+  static Crown ball(double radiusM, double leafIndex) {
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       sum += volumeShare(cell) * ballShare(cell);
@@ -126,6 +112,16 @@ final class GridCrowns {
       sum += light.leafAreaM2[cell] * light.lightShare[cell];
     }
     return sum;
+  }
+
+  static CrownLight light(Crown crown, ModelParameters parameters, double openness) {
+    CrownLight light = new CrownLight();
+    light.bottomM = crown.light.bottomM;
+    light.topM = crown.light.topM;
+    light.radiusM = crown.light.radiusM;
+    System.arraycopy(crown.light.leafAreaM2, 0, light.leafAreaM2, 0, CrownLight.CELLS);
+    new LightField().spread(crown.state, light, parameters, openness);
+    return light;
   }
 
   static CrownLight light(TreeState state, ModelParameters parameters, double openness) {

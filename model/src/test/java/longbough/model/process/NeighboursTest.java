@@ -20,19 +20,20 @@ class NeighboursTest {
   private static final double FAR_M = 50;
 
   /** A ball of leaf on a trunk whose neighbours reach to its top. */
-  private static TreeState ball() {
-    TreeState ball = GridCrowns.ball(5, 4);
+  private static GridCrowns.Crown ball() {
+    GridCrowns.Crown crown = GridCrowns.ball(5, 4);
+    TreeState ball = crown.state();
     ball.trunk.stations = 12;
     Arrays.fill(ball.trunk.radiusM, 0, 12, DBH_M / 2);
     ball.frame.heightFactor =
         ball.trunk.heightM / Allometry.heightM(LIME.species(), ball.trunk.dbhM());
-    return ball;
+    return crown;
   }
 
   /** But for the inmost cells of the topmost layer, whose light comes over the neighbours' tops. */
   @Test
   void anOpenSiteIsBrighterInEveryCell() {
-    TreeState ball = ball();
+    GridCrowns.Crown ball = ball();
     CrownLight darker = GridCrowns.light(ball, LIME, 0);
     for (double openness = 0.1; openness < 1.05; openness += 0.1) {
       CrownLight lighter = GridCrowns.light(ball, LIME, Math.min(1, openness));
@@ -64,7 +65,7 @@ class NeighboursTest {
   @Test
   void theBeltLetsThroughByTheLaw() {
     Neighbours neighbours = new Neighbours();
-    TreeState ball = ball();
+    TreeState ball = ball().state();
     neighbours.stand(ball, LIME, 0);
     double top = ball.trunk.heightM;
     double share = LIME.light().neighbourCrownShare();
@@ -86,7 +87,7 @@ class NeighboursTest {
   @Test
   void littleLightComesThroughAClosedBelt() {
     Neighbours neighbours = new Neighbours();
-    neighbours.stand(ball(), LIME, 0);
+    neighbours.stand(ball().state(), LIME, 0);
     double sum = 0;
     int bands = 100;
     for (int i = 0; i < bands; i++) {
@@ -101,7 +102,7 @@ class NeighboursTest {
   @Test
   void neighboursStandAtTheReachOfTheUncutCrown() {
     Neighbours neighbours = new Neighbours();
-    neighbours.stand(ball(), LIME, 0.2);
+    neighbours.stand(ball().state(), LIME, 0.2);
     double reach = Allometry.crownDiameterM(LIME.species(), DBH_M) / 2;
     double slope = 0.6 / 0.8;
     assertThat(neighbours.passed(4, reach - 2, 0.6))
@@ -110,7 +111,7 @@ class NeighboursTest {
 
   @Test
   void cuttingATreeDoesNotCutItsNeighbours() {
-    TreeState topped = ball();
+    TreeState topped = ball().state();
     Neighbours before = new Neighbours();
     before.stand(topped, LIME, 0.2);
     double low = before.passed(4, FAR_M, 0.4);

@@ -5,8 +5,6 @@ import longbough.model.parameter.LightParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.process.CrownLight;
 import longbough.model.process.LightField;
-import longbough.model.state.LimbStatus;
-import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 
 /**
@@ -29,19 +27,13 @@ public final class BoxCrown {
       double radiusM, double heightM, ModelParameters parameters, IntToDoubleFunction leafAreaM2) {
     TreeState state = new TreeState();
     state.trunk.heightM = BASE_M + heightM;
-    limb(state, BASE_M, radiusM);
-    for (int layer = 0; layer < CrownLight.LAYERS; layer++) {
-      double height = BASE_M + (layer + 0.5) / CrownLight.LAYERS * heightM;
-      int outer = limb(state, height, radiusM);
-      int inner = limb(state, height, radiusM / CrownLight.RINGS);
-      int cell = layer * CrownLight.RINGS;
-      state.limbs.leafAreaM2[inner * Limbs.ZONES] = leafAreaM2.applyAsDouble(cell);
-      for (int zone = 0; zone < Limbs.ZONES; zone++) {
-        state.limbs.leafAreaM2[outer * Limbs.ZONES + zone] =
-            leafAreaM2.applyAsDouble(cell + 1 + zone);
-      }
+    light.bottomM = BASE_M;
+    light.topM = BASE_M + heightM;
+    light.radiusM = radiusM;
+    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
+      light.leafAreaM2[cell] = leafAreaM2.applyAsDouble(cell);
     }
-    new LightField().compute(state, light, parameters, 1);
+    new LightField().spread(state, light, parameters, 1);
     shadowM2 = Math.PI * radiusM * radiusM;
   }
 
@@ -104,16 +96,6 @@ public final class BoxCrown {
     double depth = Math.log(light.lightShare[CrownLight.RINGS] / lowest);
     double absorbed = p.species().extinctionCoefficient() * p.light().clumping();
     return lowest / absorbed * depth / Math.expm1(depth);
-  }
-
-  private static int limb(TreeState state, double heightM, double lengthM) {
-    Limbs limbs = state.limbs;
-    int limb = limbs.count++;
-    limbs.status[limb] = LimbStatus.ALIVE.code();
-    limbs.heightM[limb] = heightM;
-    limbs.insertionRad[limb] = Math.PI / 2;
-    limbs.lengthM[limb] = lengthM;
-    return limb;
   }
 
   /** Volume of a cell over the volume of the cylinder that holds the grid. */
