@@ -107,7 +107,8 @@ final class ValidateCommand implements Callable<Integer> {
   }
 
   private void refuseUnknown() {
-    Set<String> known = CheckLibrary.load().keySet();
+    Set<String> known = new LinkedHashSet<>(CheckLibrary.load().keySet());
+    known.addAll(CheckLibrary.own().keySet());
     List<Problem> problems = new ArrayList<>();
     for (String id : only) {
       if (!known.contains(id)) {

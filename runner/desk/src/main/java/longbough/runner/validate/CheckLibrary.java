@@ -11,6 +11,7 @@ import longbough.shared.source.DataRow;
 public final class CheckLibrary {
   private static final List<String> FILES =
       List.of("physiology", "pruning-response", "wounds-decay", "strength");
+  private static final List<String> OWN = List.of("own-checks");
   private static final List<String> HEADER =
       List.of(
           "id",
@@ -28,9 +29,19 @@ public final class CheckLibrary {
 
   private CheckLibrary() {}
 
+  /** Those that the model was brought to; the only ones that a fit may see. */
   public static Map<String, Check> load() {
+    return read(FILES);
+  }
+
+  /** Those that were found apart, to try what the others brought about; never used in a fit. */
+  public static Map<String, Check> own() {
+    return read(OWN);
+  }
+
+  private static Map<String, Check> read(List<String> files) {
     Map<String, Check> checks = new LinkedHashMap<>();
-    for (String file : FILES) {
+    for (String file : files) {
       for (DataRow row : DataFile.rows("longbough/runner/validate/" + file + ".csv", HEADER)) {
         Check check = check(row);
         checks.put(check.id(), check);

@@ -19,7 +19,7 @@ public final class Validation {
   private Validation() {}
 
   /**
-   * Rows in the order of the check files.
+   * Rows in the order of the check files; those found apart come last.
    *
    * @param only ids to try; all where empty
    */
@@ -33,35 +33,46 @@ public final class Validation {
    * @param progress told after each of {@link #experiments}
    */
   public static List<ValidationRow> run(Set<String> only, IntConsumer progress) {
-    Map<String, Check> checks = CheckLibrary.load();
+    List<ValidationRow> rows = new ArrayList<>();
+    int done = rows(rows, CheckLibrary.load(), Experiments.all(), only, false, progress, 0);
+    rows(rows, CheckLibrary.own(), OwnExperiments.all(), only, true, progress, done);
+    return rows;
+  }
+
+  private static int rows(
+      List<ValidationRow> rows,
+      Map<String, Check> checks,
+      List<Experiment> experiments,
+      Set<String> only,
+      boolean own,
+      IntConsumer progress,
+      int before) {
     Map<String, Finding> found = new HashMap<>();
-    int done = 0;
-    for (Experiment experiment : asked(only)) {
+    int done = before;
+    for (Experiment experiment : asked(experiments, only)) {
       for (Finding finding : experiment.run(checks)) {
         found.put(finding.check(), finding);
       }
       progress.accept(++done);
     }
     Map<String, String> why = knownMisses();
-    List<ValidationRow> rows = new ArrayList<>();
     for (Check check : checks.values()) {
       if (only.isEmpty() || only.contains(check.id())) {
         Finding finding = found.get(check.id());
-        rows.add(
-            new ValidationRow(
-                check, Standing.of(finding), finding, why.getOrDefault(check.id(), "")));
+        String reason = why.getOrDefault(check.id(), "");
+        rows.add(new ValidationRow(check, Standing.of(finding), finding, reason, own));
       }
     }
-    return rows;
+    return done;
   }
 
   /** How many experiments answer these checks. */
   public static int experiments(Set<String> only) {
-    return asked(only).size();
+    return asked(Experiments.all(), only).size() + asked(OwnExperiments.all(), only).size();
   }
 
-  private static List<Experiment> asked(Set<String> only) {
-    return Experiments.all().stream()
+  private static List<Experiment> asked(List<Experiment> experiments, Set<String> only) {
+    return experiments.stream()
         .filter(e -> only.isEmpty() || e.checks().stream().anyMatch(only::contains))
         .toList();
   }

@@ -10,9 +10,30 @@ public final class ValidationTable {
   private static final String INDENT = "  ";
   private static final String TEXT = "                  ";
 
+  /** What stands over the checks that no fit has seen. */
+  public static final String OWN_HEADING = "Found by ourselves, never used in fitting";
+
   private ValidationTable() {}
 
   public static List<String> lines(List<ValidationRow> rows) {
+    List<ValidationRow> given = rows.stream().filter(r -> !r.own()).toList();
+    List<ValidationRow> own = rows.stream().filter(ValidationRow::own).toList();
+    List<String> lines = new ArrayList<>();
+    if (!given.isEmpty() || own.isEmpty()) {
+      lines.addAll(part(given));
+    }
+    if (!own.isEmpty()) {
+      if (!lines.isEmpty()) {
+        lines.add("");
+        lines.add("");
+      }
+      lines.add(OWN_HEADING.toUpperCase(Locale.ROOT));
+      lines.addAll(part(own));
+    }
+    return lines;
+  }
+
+  private static List<String> part(List<ValidationRow> rows) {
     List<String> lines = new ArrayList<>(wrapped(Tally.of(rows).sentence(), ""));
     List<ValidationRow> tried =
         rows.stream().filter(r -> r.standing() != Standing.NOT_TRIED).toList();

@@ -17,13 +17,19 @@ import longbough.model.state.TreeState;
  */
 public final class Insects {
   private static final String RISK = "species.defoliation_risk";
-  private static final int SEARCHED = 20_000;
+  private static final int SEARCHED = 400_000;
 
   private Insects() {}
 
   /** Trees in so many futures, in which insects come in one year and no other. */
   public static Lab once(Lab lab, int year, int futures) {
-    Lab risky = lab.with("weather.frost_chance", 0).with(RISK, 1.0 / lab.years());
+    return running(lab, year, year, futures);
+  }
+
+  /** The same for several years running, from the first to the last. */
+  public static Lab running(Lab lab, int first, int last, int futures) {
+    double risk = (last - first + 1.0) / lab.years();
+    Lab risky = lab.with("weather.frost_chance", 0).with(RISK, risk);
     YearContext context =
         new YearContext(
             new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
@@ -31,11 +37,12 @@ public final class Insects {
     Weather weather = new Weather(lab.climate(), lab.site());
     int[] chosen =
         IntStream.range(0, SEARCHED)
-            .filter(member -> only(context, weather, member, year, lab.years()))
+            .filter(member -> only(context, weather, member, first, last, lab.years()))
             .limit(futures)
             .toArray();
     if (chosen.length < futures) {
-      throw new IllegalStateException("too few futures with insects in year " + year + " alone");
+      throw new IllegalStateException(
+          "too few futures with insects in years " + first + " to " + last + " alone");
     }
     return risky.inFutures(chosen);
   }
@@ -56,11 +63,11 @@ public final class Insects {
   }
 
   private static boolean only(
-      YearContext context, Weather weather, int member, int wanted, int years) {
+      YearContext context, Weather weather, int member, int first, int last, int years) {
     for (int year = 1; year <= years; year++) {
       context.random.start(Lab.SEED, member, year, weather.name());
       weather.run(context);
-      if (context.site.insectDefoliation > 0 != (year == wanted)) {
+      if (context.site.insectDefoliation > 0 != (year >= first && year <= last)) {
         return false;
       }
     }

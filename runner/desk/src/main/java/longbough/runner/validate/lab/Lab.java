@@ -11,6 +11,7 @@ import longbough.model.SimulationInput;
 import longbough.model.SimulationInput.Crew;
 import longbough.model.history.History;
 import longbough.model.parameter.Climate;
+import longbough.model.parameter.DryYears;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
 import longbough.model.parameter.SpeciesParameters;
@@ -54,6 +55,7 @@ public final class Lab {
   private final ParameterTable parameters;
   private final Site site;
   private final double condition;
+  private final DryYears dryYears;
 
   private Lab(
       String species,
@@ -63,7 +65,8 @@ public final class Lab {
       int[] members,
       ParameterTable parameters,
       Site site,
-      double condition) {
+      double condition,
+      DryYears dryYears) {
     this.species = species;
     this.dbhM = dbhM;
     this.climate = climate;
@@ -72,6 +75,7 @@ public final class Lab {
     this.parameters = parameters;
     this.site = site;
     this.condition = condition;
+    this.dryYears = dryYears;
   }
 
   public static Lab of(String species, double dbhM, Climate climate, int years, int members) {
@@ -83,7 +87,8 @@ public final class Lab {
         IntStream.range(0, members).toArray(),
         GeneralNumbers.table().with(SpeciesLibrary.load().get(species).numbers()),
         OPEN,
-        GOOD);
+        GOOD,
+        DryYears.BY_CHANCE);
   }
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
@@ -101,22 +106,28 @@ public final class Lab {
             row.citation(),
             "set for an experiment");
     ParameterTable changed = parameters.with(ParameterTable.of(List.of(set)));
-    return new Lab(species, dbhM, climate, years, members, changed, site, condition);
+    return new Lab(species, dbhM, climate, years, members, changed, site, condition, dryYears);
   }
 
   public Lab in(Climate other) {
-    return new Lab(species, dbhM, other, years, members, parameters, site, condition);
+    return new Lab(species, dbhM, other, years, members, parameters, site, condition, dryYears);
   }
 
   /** The same trees closed in at the sides: 1 open sky, 0 walled in. */
   public Lab crowded(double openness) {
     Site other = new Site(openness, OPEN.soilWaterCapacityMm(), OPEN.windExposure(), 1);
-    return new Lab(species, dbhM, climate, years, members, parameters, other, condition);
+    return new Lab(species, dbhM, climate, years, members, parameters, other, condition, dryYears);
   }
 
   /** The same trees in chosen futures. */
   public Lab inFutures(int[] chosen) {
-    return new Lab(species, dbhM, climate, years, chosen, parameters, site, condition);
+    return new Lab(species, dbhM, climate, years, chosen, parameters, site, condition, dryYears);
+  }
+
+  /** The same trees with dry seasons in these years and no other; none where none is named. */
+  public Lab dryIn(Integer... chosen) {
+    DryYears named = new DryYears(false, Set.of(chosen));
+    return new Lab(species, dbhM, climate, years, members, parameters, site, condition, named);
   }
 
   int years() {
@@ -125,7 +136,7 @@ public final class Lab {
 
   /** The same trees in another condition, 0 dying to 1 excellent. */
   public Lab inCondition(double other) {
-    return new Lab(species, dbhM, climate, years, members, parameters, site, other);
+    return new Lab(species, dbhM, climate, years, members, parameters, site, other, dryYears);
   }
 
   public ModelParameters meanParameters() {
@@ -175,6 +186,7 @@ public final class Lab {
             openGrown(meanParameters().species()),
             site,
             climate,
+            dryYears,
             List.of(regime),
             years,
             members.length,

@@ -1,6 +1,7 @@
 package longbough.runner.validate.page;
 
 import java.util.List;
+import java.util.Locale;
 import longbough.runner.report.Capital;
 import longbough.runner.report.Page;
 import longbough.runner.validate.Standing;
@@ -25,7 +26,7 @@ final class CheckTable {
 
   static void write(Page page, String process, List<ValidationRow> rows) {
     String title = process.isEmpty() ? "Others" : Capital.of(process);
-    String id = "process-" + process.replaceAll("[^a-z0-9]+", "-");
+    String id = "process-" + process.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     page.open("section", "aria-labelledby", id);
     page.element("h2", title, "id", id);
     page.scroll().open("table", "class", "checks");

@@ -6,6 +6,7 @@ import longbough.runner.report.PageFrame;
 import longbough.runner.validate.Standing;
 import longbough.runner.validate.Tally;
 import longbough.runner.validate.ValidationRow;
+import longbough.runner.validate.ValidationTable;
 import longbough.runner.validate.field.FieldReport;
 
 /** The whole page: how the model stands against the published checks. */
@@ -24,11 +25,16 @@ public final class ValidationPage {
     page.open("main");
     page.open("header");
     page.element("h1", "Longbough against published checks");
-    page.element("p", Tally.of(rows).sentence(), "class", "lead");
+    List<ValidationRow> given = rows.stream().filter(r -> !r.own()).toList();
+    List<ValidationRow> own = rows.stream().filter(ValidationRow::own).toList();
+    page.element("p", Tally.of(given).sentence(), "class", "lead");
     page.close();
-    counts(page, Tally.of(rows));
+    counts(page, Tally.of(given));
     legend(page);
-    Tally.byProcess(rows).forEach((process, group) -> CheckTable.write(page, process, group));
+    Tally.byProcess(given).forEach((process, group) -> CheckTable.write(page, process, group));
+    if (!own.isEmpty()) {
+      CheckTable.write(page, ValidationTable.OWN_HEADING, own);
+    }
     FieldSection.write(page, field);
     page.close();
     page.open("footer");

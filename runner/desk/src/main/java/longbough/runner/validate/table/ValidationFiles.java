@@ -37,7 +37,8 @@ public final class ValidationFiles {
           "direction",
           "set_up",
           "basis",
-          "source");
+          "source",
+          "used_in_fitting");
 
   private ValidationFiles() {}
 
@@ -68,6 +69,7 @@ public final class ValidationFiles {
         .add(finding == null ? "" : finding.setUp())
         .add(check.basis())
         .add(check.source())
+        .add(row.own() ? "never" : "may be")
         .endRow();
   }
 

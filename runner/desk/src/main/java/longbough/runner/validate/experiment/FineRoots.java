@@ -1,0 +1,33 @@
+package longbough.runner.validate.experiment;
+
+import java.util.List;
+import java.util.Map;
+import longbough.runner.validate.lab.Lab;
+
+/**
+ * U17: fine roots that die in a year over those that stand, which is also what is built anew. The
+ * model renews them once, at the year's end: 1 - exp(-rate).
+ */
+public final class FineRoots implements Experiment {
+  private static final double DBH_M = 0.3;
+
+  @Override
+  public List<String> checks() {
+    return List.of("U17");
+  }
+
+  @Override
+  public List<Finding> run(Map<String, Check> checks) {
+    double[] turnover = {turnover("fagus-sylvatica"), turnover("picea-abies")};
+    Check check = checks.get("U17");
+    boolean held = check.holdsEach(turnover);
+    return List.of(
+        new Judged(check, "Share of the fine roots renewed in a year, beech and Norway spruce.")
+            .claim(Trees.say(2, turnover), check.band(), held, held, check.readings(turnover)));
+  }
+
+  private static double turnover(String species) {
+    Lab lab = Lab.of(species, DBH_M, Lab.MARITIME, 1, 1);
+    return 1 - Math.exp(-lab.meanParameters().root().fineRootTurnover());
+  }
+}
