@@ -11,13 +11,17 @@ import longbough.runner.validate.lab.Played;
 
 /**
  * U20, U21, U25: shares of branches and leaves in the mass above ground by size, and leaf over
- * sapwood area of conifers, after ten years of growth. The measured trees stood mostly in forests,
+ * sapwood area of conifers, after some years of growth. The measured trees stood mostly in forests,
  * ours in the open, where a trunk carries more branches.
  */
 public final class MassByPart implements Experiment {
   private static final int YEARS = 10;
   private static final int FUTURES = 10;
-  private static final double[] DBH_M = {0.10, 0.34, 0.60};
+  private static final int FEW_YEARS = 5;
+
+  /** Sizes from which five years lead to some 15, 40 and 65 cm. */
+  private static final double[] DBH_M = {0.08, 0.33, 0.585};
+
   private static final double CONIFER_M = 0.3;
   private static final double CLOSED = 0;
 
@@ -31,22 +35,22 @@ public final class MassByPart implements Experiment {
     double[] branch = new double[DBH_M.length];
     double[] leaf = new double[DBH_M.length];
     double closedIn = 0;
-    double grown = 0;
+    double[] grown = new double[DBH_M.length];
     for (String species : Trees.DECIDUOUS) {
       for (int i = 0; i < DBH_M.length; i++) {
-        Lab lab = Lab.of(species, DBH_M[i], Lab.MARITIME, YEARS, FUTURES);
+        Lab lab = Lab.of(species, DBH_M[i], Lab.MARITIME, FEW_YEARS, FUTURES);
         Shares open = Shares.of(lab);
         branch[i] += open.branch / Trees.DECIDUOUS.size();
         leaf[i] += open.leaf / Trees.DECIDUOUS.size();
-        grown += i == 1 ? open.dbhCm / Trees.DECIDUOUS.size() : 0;
+        grown[i] += open.dbhCm / Trees.DECIDUOUS.size();
         closedIn += i == 1 ? Shares.of(lab.crowded(CLOSED)).branch / Trees.DECIDUOUS.size() : 0;
       }
     }
     String setUp =
-        f(
-            "Norway maple, red oak, small-leaved lime and green ash, open-grown, maritime, 10 futures of"
-                + " ten years from 10, 34 and 60 cm (the middle ones then of %.0f cm).",
-            grown);
+        "Norway maple, red oak, small-leaved lime and green ash, open-grown, maritime, 10 futures, after"
+            + " five years of growth to "
+            + Trees.say(0, grown)
+            + " cm.";
     return List.of(
         branches(checks.get("U20"), setUp, branch, closedIn),
         leaves(checks.get("U21"), setUp, leaf),
@@ -108,14 +112,15 @@ public final class MassByPart implements Experiment {
   /** Dry mass of branches and of leaves over that of trunk, branches and leaves. */
   private record Shares(double branch, double leaf, double dbhCm) {
     static Shares of(Lab lab) {
-      Played grown = lab.alone(YEARS);
+      Played grown = lab.alone(FEW_YEARS);
       double carbon = lab.meanParameters().carbon().woodCarbon();
-      double branch = grown.meanState(YEARS, t -> t.limbs.livingWoodKgC()) / carbon;
+      double branch = grown.meanState(FEW_YEARS, t -> t.limbs.livingWoodKgC()) / carbon;
       double trunk =
-          grown.meanState(YEARS, t -> t.pools.trunkSapwoodKgC + t.pools.trunkHeartwoodKgC) / carbon;
-      double leaf = grown.mean(YearColumn.LEAF_AREA_M2, YEARS) * Trees.leafMassPerAreaKgM2(lab);
+          grown.meanState(FEW_YEARS, t -> t.pools.trunkSapwoodKgC + t.pools.trunkHeartwoodKgC)
+              / carbon;
+      double leaf = grown.mean(YearColumn.LEAF_AREA_M2, FEW_YEARS) * Trees.leafMassPerAreaKgM2(lab);
       double all = trunk + branch + leaf;
-      return new Shares(branch / all, leaf / all, grown.mean(YearColumn.DBH_CM, YEARS));
+      return new Shares(branch / all, leaf / all, grown.mean(YearColumn.DBH_CM, FEW_YEARS));
     }
   }
 }
