@@ -18,9 +18,10 @@ public final class LooperYear implements Experiment {
   private static final double NEARLY_ALL = 0.95;
   private static final double NARROW = 0.95;
   private static final double NO_LOSS = 0.97;
+  private static final double CLEARLY_ABOVE = 1.02;
   private static final String SET_UP =
       "Douglas fir of 30 cm, open-grown, maritime, 0.05, 0.5 and 0.95 of the needles of all ages eaten"
-          + " in year 3, 20 futures, each beside a spared twin; narrow is below 0.95 of the twin's ring.";
+          + " in year 3, 20 futures, each beside a spared twin; narrow is below 0.95 of the twin's ring, above normal over 1.02.";
 
   @Override
   public List<String> checks() {
@@ -55,7 +56,7 @@ public final class LooperYear implements Experiment {
             .number(
                 widest,
                 f("after a loss of 0.05 %.2f", widest(little, EVENT + 1)),
-                widest > 1 && widest > widest(little, EVENT + 1)));
+                widest > CLEARLY_ABOVE && widest > widest(little, EVENT + 1)));
   }
 
   private static double widest(Beside beside, int from) {
