@@ -13,7 +13,8 @@ import longbough.shared.source.ParameterTable;
  * @param extensionShare greatest share of the growth budget for height and limb length, 1
  * @param extensionMaxM greatest yearly growth of a limb in length, m
  * @param tipWoodShare wood of a limb's new length over base area times that length, 1
- * @param stressMost most that bending stress over that at breast height widens a ring, 1
+ * @param swayShare share of growth in thickness that sway in wind decides, 1
+ * @param stressMost most that bending stress over its mean in the tree can do, 1
  * @param slendernessMax longest leader over its base diameter, 1
  * @param limbLengthM longest limb that a base of one metre bears, m
  * @param limbLengthPower power of the base diameter in the length that a limb bears, 1
@@ -53,6 +54,7 @@ public record AllocationParameters(
     double extensionShare,
     double extensionMaxM,
     double tipWoodShare,
+    double swayShare,
     double stressMost,
     double slendernessMax,
     double limbLengthM,
@@ -93,6 +95,7 @@ public record AllocationParameters(
         table.value("allocation.extension_share"),
         table.value("allocation.extension_max_m"),
         table.value("allocation.tip_wood_share"),
+        table.value("allocation.sway_share"),
         table.value("allocation.stress_most"),
         table.value("allocation.slenderness_max"),
         table.value("allocation.limb_length_m"),

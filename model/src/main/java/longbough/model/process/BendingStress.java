@@ -7,63 +7,81 @@ import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
 /**
- * How much more wind strains the trunk at a height than at breast height.
+ * Bending stress that an even wind lays on the trunk at each height and on each limb at its base.
  *
  * <pre>
- * s(z) = M(z) / r(z)^3 over M(b) / r(b)^3,   M(z) = sum_j L_j (z_j - z),   leaves j above z
+ * S(z) = M(z) / r(z)^3,     M(z) = sum_j L_j (z_j - z),   leaves j above z
+ * S_i  = c M_i / r_i^3,     M_i  = sum_j L_j x_j,         leaves j of limb i
  * </pre>
  *
- * L leaf area at height z_j (m2, m), which catches the wind; r radius (m), b breast height. Speed
- * and drag cancel where wind is taken as even over the crown. Source: bending of a rod.
+ * L leaf area (m2) at height z_j and at the distance x_j from the limb's base (m), which catches
+ * the wind; r radius (m); c share of its load that a limb bears, since it swings out and its
+ * neighbours shelter it. In leaf area over radius cubed times length (1): speed and drag cancel
+ * where two stresses of one tree are compared and wind is taken as even over the crown. Source:
+ * bending of a rod.
  */
 final class BendingStress {
   private final LimbAngles angles = new LimbAngles();
   private final double[] leafM2 = new double[Trunk.MAX_STATIONS];
-  private final double[] stress = new double[Trunk.MAX_STATIONS];
+  private final double[] trunk = new double[Trunk.MAX_STATIONS];
+  private final double[] limb = new double[Limbs.MAX];
 
-  /** Stress by station over that at breast height; 1 where nothing above catches wind. */
-  double[] of(TreeState state) {
+  /** Reads the tree anew; a limb bears this share of the wind's load on its leaves. */
+  void read(TreeState state, double limbLoadShare) {
     Arrays.fill(leafM2, 0);
-    limbs(state);
-    sprouts(state.sprouts);
-    Trunk trunk = state.trunk;
+    limbs(state, limbLoadShare);
+    sprouts(state);
+    Trunk stem = state.trunk;
     double shear = 0;
     double moment = 0;
     for (int station = Trunk.MAX_STATIONS - 1; station >= 0; station--) {
       moment += shear * Trunk.STATION_STEP_M;
       shear += leafM2[station];
-      if (station < trunk.stations) {
-        double r = trunk.radiusM[station];
-        stress[station] = moment / (r * r * r);
+      if (station < stem.stations) {
+        double r = stem.radiusM[station];
+        trunk[station] = moment / (r * r * r);
       }
     }
-    int breast = Math.min(trunk.stations - 1, (int) (Trunk.BREAST_HEIGHT_M / Trunk.STATION_STEP_M));
-    double usual = stress[breast];
-    for (int station = 0; station < trunk.stations; station++) {
-      stress[station] = usual > 0 ? stress[station] / usual : 1;
-    }
-    return stress;
   }
 
-  private void limbs(TreeState state) {
+  /** Stress of the trunk at a station. */
+  double trunk(int station) {
+    return trunk[station];
+  }
+
+  /** Stress at the base of a limb; 0 where it bears no leaf. */
+  double limb(int index) {
+    return limb[index];
+  }
+
+  private void limbs(TreeState state, double limbLoadShare) {
     Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        double rise = limbs.lengthM[limb] * angles.cos(limbs, limb);
+    for (int i = 0; i < limbs.count; i++) {
+      limb[i] = 0;
+      if (limbs.alive(i)) {
+        double rise = limbs.lengthM[i] * angles.cos(limbs, i);
+        double arm = 0;
         for (int zone = 0; zone < Limbs.ZONES; zone++) {
-          double height = limbs.heightM[limb] + rise * Limbs.zonePosition(zone);
-          add(height, limbs.leafAreaM2[limb * Limbs.ZONES + zone]);
+          double leaf = limbs.leafAreaM2[i * Limbs.ZONES + zone];
+          double position = Limbs.zonePosition(zone);
+          add(limbs.heightM[i] + rise * position, leaf);
+          arm += leaf * position;
         }
-        double height = limbs.heightM[limb] + rise * state.sprouts.position[limb];
-        add(height, state.sprouts.leafAreaM2[limb]);
+        double position = state.sprouts.position[i];
+        add(limbs.heightM[i] + rise * position, state.sprouts.leafAreaM2[i]);
+        arm += state.sprouts.leafAreaM2[i] * position;
+        double r = limbs.baseDiameterM[i] / 2;
+        limb[i] = limbLoadShare * arm * limbs.lengthM[i] / (r * r * r);
       }
     }
   }
 
-  private void sprouts(Sprouts sprouts) {
+  private void sprouts(TreeState state) {
+    Sprouts sprouts = state.sprouts;
     for (int cohort = Limbs.MAX; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.leafAreaM2[cohort] > 0) {
-        add(Sprouts.trunkHeightM(cohort) + sprouts.lengthM[cohort] / 2, sprouts.leafAreaM2[cohort]);
+        double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
+        add(foot + sprouts.lengthM[cohort] / 2, sprouts.leafAreaM2[cohort]);
       }
     }
   }

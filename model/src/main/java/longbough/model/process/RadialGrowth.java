@@ -2,13 +2,10 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
-import longbough.model.numeric.Fast;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
-import longbough.model.parameter.SpeciesParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Pools;
-import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
@@ -16,29 +13,35 @@ import longbough.model.state.Trunk;
  * Rings on trunk, limbs and roots from what is left of the year's budget.
  *
  * <pre>
- * dA(z) = a [L above z / L] (1 + s exp(-z / zs)),   dA_i = a q L_i / L
- * S' = S + f (B - S),   spent = min(B + K, max(0, S' + f (K - k C))),   K' = B + K - spent <= 2 k C
+ * dA(z) = a P(z) m(z) (1 + s exp(-z / zs)),   dA_i = a q P_i m_i
+ * m = 1 - w + w min(x, S / S*),   S* = sum S V / sum V,   V = P dz and q phi P_i l_i
+ * S(z) = sum_j L_j (z_j - z) / r(z)^3,   S_i = c sum_j L_j x_j / r_i^3
+ * H' = H + f (B - H),   spent = min(B + K, max(0, H' + f (K - k C))),   K' = B + K - spent <= 2 k C
  * W / (1 + r) = rho cw [ sum_z dA(z) dz + phi sum_i dA_i l_i ],   roots: r / (1 + r) W
  * </pre>
  *
- * dA new cross-section (m2) of the trunk at height z and of limb i; L live leaf area (m2): below
- * the crown the new area is the same at all heights (Pressler's rule), so a raised crown slows the
- * lower trunk, and a limb that is not paying its way gets no ring ({@link Shedding}); s, zs
- * swelling of the butt; q limb areas over trunk area; l limb length (m), phi form; W wood built (kg
- * C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A ring can't be wider
- * than the species' widest. B what the year has left for wood (kg C); S what the cambium is set to
- * spend, which follows B by the weight f; K sugar kept for wood, k its usual level over the ceiling
- * C of the reserve: so rings remember, and good years feed poor ones. Where the reserve lies below
- * the share y of its set point r* C, it is filled up first, from K and then from B. Source: wood
- * made of last year's sugar, Kagawa et al. 2006; refilling before growth, Weber et al. 2018; pipe
- * model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963.
+ * dA new cross-section (m2) of the trunk at height z and of limb i, a its measure for the whole
+ * tree; P leaves fed through it over all leaves: below the crown P is 1 at all heights (Pressler's
+ * rule), so a raised crown slows the lower trunk; a limb that is not paying its way gets no ring
+ * ({@link Shedding}). s, zs swelling of the butt; q limb areas over trunk area; l limb length (m),
+ * phi form. S bending stress in an even wind, of the leaves L (m2) above z or at the distance x_j
+ * from the limb's base (m) over radius r (m) cubed, c share of its load that a limb bears, and S*
+ * its mean by the wood V that pipes alone would ask for: wood goes where the tree is strained more
+ * than elsewhere, so that a trunk which a topping leaves with a short lever gives way to the limbs;
+ * w share of growth that sway decides, x most that a strain can do.
+ *
+ * <p>W wood built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A
+ * ring can't be wider than the species' widest. B what the year has left for wood (kg C); H what
+ * the cambium is set to spend, which follows B by the weight f; K sugar kept for wood, k its usual
+ * level over the ceiling C of the reserve: so rings remember, and good years feed poor ones. Where
+ * the reserve lies below the share y of its set point r* C, it is filled up first, from K and then
+ * from B. Source: wood made of last year's sugar, Kagawa et al. 2006; refilling before growth,
+ * Weber et al. 2018; pipe model, Shinozaki et al. 1964; Pressler's rule as told by Larson 1963;
+ * stems grow towards even stress, Morgan and Cannell 1994; w Défossez et al. 2022; that limbs
+ * follow as the trunk does is an assumption.
  */
 public final class RadialGrowth implements Process {
-  private final double[] leafBelowStation = new double[Trunk.MAX_STATIONS + 1];
-  private final double[] perArea = new double[Trunk.MAX_STATIONS];
-  private final double[] swell = new double[Trunk.MAX_STATIONS];
-  private final BendingStress bending = new BendingStress();
-  private double swellHeightM = Double.NaN;
+  private final RingShares shares = new RingShares();
 
   @Override
   public String name() {
@@ -47,7 +50,8 @@ public final class RadialGrowth implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("shinozaki1964", "larson1963", "kagawa2006", "weber2018");
+    return List.of(
+        "shinozaki1964", "larson1963", "morgan1994", "defossez2022", "kagawa2006", "weber2018");
   }
 
   @Override
@@ -68,7 +72,7 @@ public final class RadialGrowth implements Process {
     pools.woodStoreKgC = all - offered;
     pools.growthBudgetKgC = offered;
     if (leaf > 0 && offered > 0) {
-      grow(context, p, leaf, before);
+      grow(context, p, before);
     }
     pools.reserveKgC += pools.growthBudgetKgC;
     pools.growthBudgetKgC = 0;
@@ -114,35 +118,27 @@ public final class RadialGrowth implements Process {
     pools.woodStoreKgC = p.allocation().woodStore() * pools.reserveCeilingKgC;
   }
 
-  private void grow(YearContext context, ModelParameters p, double leaf, double before) {
+  private void grow(YearContext context, ModelParameters p, double before) {
     TreeState state = context.state;
-    AllocationParameters a = p.allocation();
-    SpeciesParameters s = p.species();
-    double density = s.woodDensityKgM3() * p.carbon().woodCarbon();
-    double trunkPerArea = shares(state, a, leaf);
-    double limbPerArea = 0;
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (thickens(limbs, limb)) {
-        limbPerArea +=
-            a.limbForm() * limbs.lengthM[limb] * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
-      }
-    }
-    double root = s.rootShootRatio();
+    double form = p.allocation().limbForm();
+    double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
+    shares.read(state, p);
+    double root = p.species().rootShootRatio();
     double structure = Spending.structureFor(context, state.pools.growthBudgetKgC);
-    double area = structure / (1 + root) / (density * (trunkPerArea + limbPerArea));
-    double widest = before + s.ringWidthMaxM();
+    double area = structure / (1 + root) / (density * shares.volumeM());
+    double widest = before + p.species().ringWidthMaxM();
     double most =
         Math.PI * (widest * widest - before * before) / Math.max(1e-9, breastShare(state));
     area = Math.min(area, most);
     double trunk = thicken(state, area) * density;
     double branches = 0;
+    Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
-      if (thickens(limbs, limb)) {
-        double gain = area * a.limbShareOfTrunk() * leafOf(state, limb) / leaf;
+      double gain = area * shares.limb(limb);
+      if (gain > 0) {
         double d = limbs.baseDiameterM[limb];
         limbs.baseDiameterM[limb] = Math.sqrt(d * d + gain * 4 / Math.PI);
-        double wood = density * a.limbForm() * gain * limbs.lengthM[limb];
+        double wood = density * form * gain * limbs.lengthM[limb];
         limbs.woodKgC[limb] += wood;
         branches += wood;
       }
@@ -153,72 +149,17 @@ public final class RadialGrowth implements Process {
     Spending.fromBudget(context, trunk + branches + roots);
   }
 
-  /** A limb that could not pay its own way last year lives on without rings. */
-  private static boolean thickens(Limbs limbs, int limb) {
-    return limbs.alive(limb) && limbs.hungryYears[limb] == 0;
-  }
-
-  private static double leafOf(TreeState state, int limb) {
-    return state.limbs.leafAreaM2(limb) + state.sprouts.leafAreaM2[limb];
-  }
-
-  /**
-   * Fills the new area of each station for a unit of new area; returns the volume it takes, m3/m2.
-   */
-  private double shares(TreeState state, AllocationParameters a, double leaf) {
-    swelling(a);
-    Trunk trunk = state.trunk;
-    int stations = trunk.stations;
-    java.util.Arrays.fill(leafBelowStation, 0, stations + 1, 0);
-    Limbs limbs = state.limbs;
-    for (int limb = 0; limb < limbs.count; limb++) {
-      if (limbs.alive(limb)) {
-        leafBelowStation[stationAbove(limbs.heightM[limb], stations)] += leafOf(state, limb);
-      }
-    }
-    for (int cohort = Limbs.MAX; cohort < state.sprouts.leafAreaM2.length; cohort++) {
-      if (state.sprouts.leafAreaM2[cohort] > 0) {
-        double height = Sprouts.trunkHeightM(cohort);
-        leafBelowStation[stationAbove(height, stations)] += state.sprouts.leafAreaM2[cohort];
-      }
-    }
-    double[] stress = bending.of(state);
-    double below = 0;
-    double volume = 0;
-    for (int station = 0; station < stations; station++) {
-      below += leafBelowStation[station];
-      double strained = Math.min(a.stressMost(), Math.max(1, stress[station]));
-      double share = Math.min(1, strained * Math.max(0, 1 - below / leaf));
-      perArea[station] = share * (1 + a.buttSwell() * swell[station]);
-      volume += perArea[station] * Trunk.STATION_STEP_M;
-    }
-    return volume;
-  }
-
-  private void swelling(AllocationParameters a) {
-    if (a.buttHeightM() != swellHeightM) {
-      swellHeightM = a.buttHeightM();
-      for (int station = 0; station < Trunk.MAX_STATIONS; station++) {
-        swell[station] = Fast.exp(-station * Trunk.STATION_STEP_M / swellHeightM);
-      }
-    }
-  }
-
-  private static int stationAbove(double heightM, int stations) {
-    return Math.min(stations, (int) (heightM / Trunk.STATION_STEP_M) + 1);
-  }
-
   private double breastShare(TreeState state) {
     int station =
         Math.min(state.trunk.stations - 1, (int) (Trunk.BREAST_HEIGHT_M / Trunk.STATION_STEP_M));
-    return perArea[station];
+    return shares.trunk(station);
   }
 
   private double thicken(TreeState state, double area) {
     Trunk trunk = state.trunk;
     double volume = 0;
     for (int station = 0; station < trunk.stations; station++) {
-      double gain = area * perArea[station];
+      double gain = area * shares.trunk(station);
       double r = trunk.radiusM[station];
       trunk.radiusM[station] = Math.sqrt(r * r + gain / Math.PI);
       volume += gain * Trunk.STATION_STEP_M;

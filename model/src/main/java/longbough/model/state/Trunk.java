@@ -29,6 +29,9 @@ public final class Trunk {
   /** Height of the cut where the trunk was topped, m; 0 where never topped. */
   public double toppedAtM;
 
+  /** Leaf area that the pipes at a topped end can serve, m2; 0 where a leader stands. */
+  public double servedLeafM2;
+
   /** Share of the section at breast height that is sapwood, 0 to 1. */
   public double sapwoodShare;
 
@@ -80,6 +83,7 @@ public final class Trunk {
     heightM = other.heightM;
     leaderIntact = other.leaderIntact;
     toppedAtM = other.toppedAtM;
+    servedLeafM2 = other.servedLeafM2;
     sapwoodShare = other.sapwoodShare;
     rings = other.rings;
     ringMemoryM = other.ringMemoryM;

@@ -32,6 +32,7 @@ public final class TrunkSurgery {
    */
   public void cutAt(double heightM, boolean lateralLeads) {
     Trunk trunk = site.state.trunk;
+    double served = trunk.servedLeafM2 + servedAboveM2(heightM);
     dropLimbs(heightM);
     dropSprouts(heightM);
     site.book(loseWood(heightM));
@@ -47,7 +48,23 @@ public final class TrunkSurgery {
     if (!lateralLeads) {
       trunk.leaderIntact = false;
       trunk.toppedAtM = heightM;
+      trunk.servedLeafM2 = served;
     }
+  }
+
+  /** Leaf area that the trunk's pipes have served above a height, less that of a topped end. */
+  private double servedAboveM2(double heightM) {
+    Limbs limbs = site.state.limbs;
+    Sprouts sprouts = site.state.sprouts;
+    double sum = 0;
+    for (int limb = 0; limb < limbs.count; limb++) {
+      sum += limbs.alive(limb) && limbs.heightM[limb] > heightM ? limbs.servedLeafM2[limb] : 0;
+    }
+    int end = Sprouts.trunkCohort(site.state.trunk.heightM);
+    for (int cohort = Sprouts.trunkCohort(heightM) + 1; cohort < end; cohort++) {
+      sum += sprouts.leafAreaM2[cohort];
+    }
+    return sum;
   }
 
   private void dropLimbs(double heightM) {
@@ -147,6 +164,7 @@ public final class TrunkSurgery {
     }
     trunk.stations = stations;
     trunk.leaderIntact = true;
+    trunk.servedLeafM2 = 0;
     site.tally.changed = true;
   }
 }

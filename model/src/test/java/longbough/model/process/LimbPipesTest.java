@@ -7,6 +7,7 @@ import longbough.model.PlayedTrees;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
+import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import org.junit.jupiter.api.Test;
 
@@ -40,6 +41,22 @@ class LimbPipesTest {
     assertThat(SproutRoom.leafAreaM2(state, PARAMETERS, 0)).isEqualTo(6);
     limb(10, 12);
     assertThat(SproutRoom.leafAreaM2(state, PARAMETERS, 0)).isZero();
+  }
+
+  @Test
+  void shootsOfAToppedEndHaveTheRoomOfTheCrownThatWasLost() {
+    state.trunk.heightM = 9;
+    state.trunk.servedLeafM2 = 40;
+    int end = Sprouts.trunkCohort(9);
+    state.sprouts.leafAreaM2[end] = 10;
+    assertThat(SproutRoom.leafAreaM2(state, PARAMETERS, end)).isEqualTo(40);
+    assertThat(SproutRoom.leafAreaM2(state, PARAMETERS, end - 1)).isLessThan(10);
+    LimbPipes.use(state, PARAMETERS.allocation());
+    double kept = 1 - 1 / PARAMETERS.allocation().pipeYears();
+    assertThat(state.trunk.servedLeafM2).isCloseTo(10 + 30 * kept, within(1e-12));
+    state.trunk.leaderIntact = true;
+    LimbPipes.use(state, PARAMETERS.allocation());
+    assertThat(state.trunk.servedLeafM2).isZero();
   }
 
   private void limb(double servedM2, double leafM2) {
