@@ -14,6 +14,7 @@ import longbough.shared.source.ParameterTable;
  * @param extensionMaxM greatest yearly growth of a limb in length, m
  * @param tipWoodShare wood of a limb's new length over base area times that length, 1
  * @param swayShare share of growth in thickness that sway in wind decides, 1
+ * @param limbSwayShare strain of a limb in wind over that of a trunk under the same moment, 1
  * @param stressMost most that bending stress over its mean in the tree can do, 1
  * @param slendernessMax longest leader over its base diameter, 1
  * @param limbLengthM longest limb that a base of one metre bears, m
@@ -55,6 +56,7 @@ public record AllocationParameters(
     double extensionMaxM,
     double tipWoodShare,
     double swayShare,
+    double limbSwayShare,
     double stressMost,
     double slendernessMax,
     double limbLengthM,
@@ -96,6 +98,7 @@ public record AllocationParameters(
         table.value("allocation.extension_max_m"),
         table.value("allocation.tip_wood_share"),
         table.value("allocation.sway_share"),
+        table.value("allocation.limb_sway_share"),
         table.value("allocation.stress_most"),
         table.value("allocation.slenderness_max"),
         table.value("allocation.limb_length_m"),

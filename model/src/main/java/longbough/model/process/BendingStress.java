@@ -1,42 +1,43 @@
 package longbough.model.process;
 
 import java.util.Arrays;
+import longbough.model.parameter.WindProfile;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
 /**
- * Bending stress that an even wind lays on the trunk at each height and on each limb at its base.
+ * Bending stress that the wind lays on the trunk at each height and on each limb at its base.
  *
  * <pre>
- * S(z) = M(z) / r(z)^3,     M(z) = sum_j L_j (z_j - z),   leaves j above z
- * S_i  = c M_i / r_i^3,     M_i  = sum_j L_j x_j,         leaves j of limb i
+ * S(z) = M(z) / r(z)^3,     M(z) = sum_j u_j L_j (z_j - z),   leaves j above z
+ * S_i  = c M_i / r_i^3,     M_i  = sum_j u_j L_j x_j,         leaves j of limb i
  * </pre>
  *
- * L leaf area (m2) at height z_j and at the distance x_j from the limb's base (m), which catches
- * the wind; r radius (m); c share of its load that a limb bears, since it swings out and its
- * neighbours shelter it. In leaf area over radius cubed times length (1): speed and drag cancel
- * where two stresses of one tree are compared and wind is taken as even over the crown. Source:
- * bending of a rod.
+ * L leaf area (m2) at height z_j and at the distance x_j from the limb's base (m); u load of the
+ * wind at that height over the load at 10 m ({@link WindProfile}); r radius (m); c share of its
+ * load that strains a limb, since it swings out and its neighbours shelter it. In leaf area over
+ * radius cubed times length (1): speed and drag cancel where two stresses of one tree are compared.
+ * Source: bending of a rod.
  */
 final class BendingStress {
   private final LimbAngles angles = new LimbAngles();
-  private final double[] leafM2 = new double[Trunk.MAX_STATIONS];
+  private final double[] load = new double[Trunk.MAX_STATIONS];
   private final double[] trunk = new double[Trunk.MAX_STATIONS];
   private final double[] limb = new double[Limbs.MAX];
 
-  /** Reads the tree anew; a limb bears this share of the wind's load on its leaves. */
-  void read(TreeState state, double limbLoadShare) {
-    Arrays.fill(leafM2, 0);
-    limbs(state, limbLoadShare);
-    sprouts(state);
+  /** Reads the tree anew; a limb is strained by this share of the wind's load on its leaves. */
+  void read(TreeState state, WindProfile profile, double limbSwayShare) {
+    Arrays.fill(load, 0);
+    limbs(state, profile, limbSwayShare);
+    sprouts(state, profile);
     Trunk stem = state.trunk;
     double shear = 0;
     double moment = 0;
     for (int station = Trunk.MAX_STATIONS - 1; station >= 0; station--) {
       moment += shear * Trunk.STATION_STEP_M;
-      shear += leafM2[station];
+      shear += load[station];
       if (station < stem.stations) {
         double r = stem.radiusM[station];
         trunk[station] = moment / (r * r * r);
@@ -54,7 +55,7 @@ final class BendingStress {
     return limb[index];
   }
 
-  private void limbs(TreeState state, double limbLoadShare) {
+  private void limbs(TreeState state, WindProfile profile, double limbSwayShare) {
     Limbs limbs = state.limbs;
     for (int i = 0; i < limbs.count; i++) {
       limb[i] = 0;
@@ -64,30 +65,33 @@ final class BendingStress {
         for (int zone = 0; zone < Limbs.ZONES; zone++) {
           double leaf = limbs.leafAreaM2[i * Limbs.ZONES + zone];
           double position = Limbs.zonePosition(zone);
-          add(limbs.heightM[i] + rise * position, leaf);
-          arm += leaf * position;
+          arm += position * add(profile, limbs.heightM[i] + rise * position, leaf);
         }
         double position = state.sprouts.position[i];
-        add(limbs.heightM[i] + rise * position, state.sprouts.leafAreaM2[i]);
-        arm += state.sprouts.leafAreaM2[i] * position;
+        double shoots = state.sprouts.leafAreaM2[i];
+        arm += position * add(profile, limbs.heightM[i] + rise * position, shoots);
         double r = limbs.baseDiameterM[i] / 2;
-        limb[i] = limbLoadShare * arm * limbs.lengthM[i] / (r * r * r);
+        limb[i] = limbSwayShare * arm * limbs.lengthM[i] / (r * r * r);
       }
     }
   }
 
-  private void sprouts(TreeState state) {
+  private void sprouts(TreeState state, WindProfile profile) {
     Sprouts sprouts = state.sprouts;
     for (int cohort = Limbs.MAX; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.leafAreaM2[cohort] > 0) {
         double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
-        add(foot + sprouts.lengthM[cohort] / 2, sprouts.leafAreaM2[cohort]);
+        add(profile, foot + sprouts.lengthM[cohort] / 2, sprouts.leafAreaM2[cohort]);
       }
     }
   }
 
-  private void add(double heightM, double areaM2) {
+  /** Puts leaves into the wind of their height; returns the load on them. */
+  private double add(WindProfile profile, double heightM, double areaM2) {
     int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
-    leafM2[Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station))] += areaM2;
+    station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
+    double caught = areaM2 * profile.inLeaf(station);
+    load[station] += caught;
+    return caught;
   }
 }

@@ -15,7 +15,7 @@ import longbough.model.state.Trunk;
  * <pre>
  * dA(z) = a P(z) m(z) (1 + s exp(-z / zs)),   dA_i = a q P_i m_i
  * m = 1 - w + w min(x, S / S*),   S* = sum S V / sum V,   V = P dz and q phi P_i l_i
- * S(z) = sum_j L_j (z_j - z) / r(z)^3,   S_i = c sum_j L_j x_j / r_i^3
+ * S(z) = sum_j u_j L_j (z_j - z) / r(z)^3,   S_i = c sum_j u_j L_j x_j / r_i^3
  * H' = H + f (B - H),   spent = min(B + K, max(0, H' + f (K - k C))),   K' = B + K - spent <= 2 k C
  * W / (1 + r) = rho cw [ sum_z dA(z) dz + phi sum_i dA_i l_i ],   roots: r / (1 + r) W
  * </pre>
@@ -24,11 +24,12 @@ import longbough.model.state.Trunk;
  * tree; P leaves fed through it over all leaves: below the crown P is 1 at all heights (Pressler's
  * rule), so a raised crown slows the lower trunk; a limb that is not paying its way gets no ring
  * ({@link Shedding}). s, zs swelling of the butt; q limb areas over trunk area; l limb length (m),
- * phi form. S bending stress in an even wind, of the leaves L (m2) above z or at the distance x_j
- * from the limb's base (m) over radius r (m) cubed, c share of its load that a limb bears, and S*
- * its mean by the wood V that pipes alone would ask for: wood goes where the tree is strained more
- * than elsewhere, so that a trunk which a topping leaves with a short lever gives way to the limbs;
- * w share of growth that sway decides, x most that a strain can do.
+ * phi form. S bending stress in wind, of the leaves L (m2) above z or at the distance x_j from the
+ * limb's base (m) over radius r (m) cubed, u load of the wind at their height over that at 10 m, c
+ * share of its load that strains a limb, and S* its mean by the wood V that pipes alone would ask
+ * for: wood goes where the tree is strained more than elsewhere, so that a trunk which a topping
+ * leaves with a short lever gives way to the limbs; w share of growth that sway decides, x most
+ * that a strain can do.
  *
  * <p>W wood built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A
  * ring can't be wider than the species' widest. B what the year has left for wood (kg C); H what

@@ -29,7 +29,7 @@ final class RingShares {
     AllocationParameters a = p.allocation();
     swelling(a);
     pipes(state, a);
-    bending.read(state, p.strength().limbLoadShare());
+    bending.read(state, p.strength().profile(), a.limbSwayShare());
     Limbs limbs = state.limbs;
     int stations = state.trunk.stations;
     double volume = 0;
