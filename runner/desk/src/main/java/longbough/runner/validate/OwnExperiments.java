@@ -9,12 +9,14 @@ import longbough.runner.validate.experiment.FineRoots;
 import longbough.runner.validate.experiment.LeafAgainstStem;
 import longbough.runner.validate.experiment.LooperYear;
 import longbough.runner.validate.experiment.MassByPart;
+import longbough.runner.validate.experiment.RaisedYoungConifers;
 import longbough.runner.validate.experiment.RaisedYoungPine;
 import longbough.runner.validate.experiment.ReleasedCrowns;
 import longbough.runner.validate.experiment.ReserveAfterLoss;
 import longbough.runner.validate.experiment.RingSensitivity;
 import longbough.runner.validate.experiment.RingsAndDrought;
 import longbough.runner.validate.experiment.SingleCrownShade;
+import longbough.runner.validate.experiment.YoungStreetTrees;
 
 /**
  * Experiments for the checks of {@link CheckLibrary#own}: a trial of what the model was never
@@ -36,7 +38,9 @@ final class OwnExperiments {
           new MassByPart(),
           new RingSensitivity(),
           new LeafAgainstStem(),
-          new BrokenMaples());
+          new BrokenMaples(),
+          new YoungStreetTrees(),
+          new RaisedYoungConifers());
 
   private OwnExperiments() {}
 
