@@ -11,7 +11,7 @@ import longbough.model.state.Trunk;
  * Bending stress that the wind lays on the trunk at each height and on each limb at its base.
  *
  * <pre>
- * S(z) = M(z) / r(z)^3,     M(z) = sum_j u_j L_j (z_j - z),   leaves j above z
+ * S(z) = M(z) / r(z)^3,     M(z) = sum_j u_j L_j (z_j - z),   leaves j of limbs above z
  * S_i  = c M_i / r_i^3,     M_i  = sum_j u_j L_j x_j,         leaves j of limb i
  * </pre>
  *
@@ -24,24 +24,24 @@ import longbough.model.state.Trunk;
 final class BendingStress {
   private final LimbAngles angles = new LimbAngles();
   private final double[] load = new double[Trunk.MAX_STATIONS];
+  private final double[] turn = new double[Trunk.MAX_STATIONS];
   private final double[] trunk = new double[Trunk.MAX_STATIONS];
   private final double[] limb = new double[Limbs.MAX];
 
   /** Reads the tree anew; a limb is strained by this share of the wind's load on its leaves. */
   void read(TreeState state, WindProfile profile, double limbSwayShare) {
     Arrays.fill(load, 0);
+    Arrays.fill(turn, 0);
     limbs(state, profile, limbSwayShare);
     sprouts(state, profile);
     Trunk stem = state.trunk;
     double shear = 0;
     double moment = 0;
-    for (int station = Trunk.MAX_STATIONS - 1; station >= 0; station--) {
-      moment += shear * Trunk.STATION_STEP_M;
+    for (int station = stem.stations - 1; station >= 0; station--) {
+      moment += shear * Trunk.STATION_STEP_M + turn[station];
       shear += load[station];
-      if (station < stem.stations) {
-        double r = stem.radiusM[station];
-        trunk[station] = moment / (r * r * r);
-      }
+      double r = stem.radiusM[station];
+      trunk[station] = moment / (r * r * r);
     }
   }
 
@@ -61,15 +61,16 @@ final class BendingStress {
       limb[i] = 0;
       if (limbs.alive(i)) {
         double rise = limbs.lengthM[i] * angles.cos(limbs, i);
+        int at = station(limbs.heightM[i], state.trunk);
         double arm = 0;
         for (int zone = 0; zone < Limbs.ZONES; zone++) {
           double leaf = limbs.leafAreaM2[i * Limbs.ZONES + zone];
           double position = Limbs.zonePosition(zone);
-          arm += position * add(profile, limbs.heightM[i] + rise * position, leaf);
+          arm += position * add(profile, at, limbs.heightM[i] + rise * position, leaf);
         }
         double position = state.sprouts.position[i];
         double shoots = state.sprouts.leafAreaM2[i];
-        arm += position * add(profile, limbs.heightM[i] + rise * position, shoots);
+        arm += position * add(profile, at, limbs.heightM[i] + rise * position, shoots);
         double r = limbs.baseDiameterM[i] / 2;
         limb[i] = limbSwayShare * arm * limbs.lengthM[i] / (r * r * r);
       }
@@ -81,17 +82,27 @@ final class BendingStress {
     for (int cohort = Limbs.MAX; cohort < Sprouts.MAX; cohort++) {
       if (sprouts.leafAreaM2[cohort] > 0) {
         double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
-        add(profile, foot + sprouts.lengthM[cohort] / 2, sprouts.leafAreaM2[cohort]);
+        add(
+            profile,
+            station(foot, state.trunk),
+            foot + sprouts.lengthM[cohort] / 2,
+            sprouts.leafAreaM2[cohort]);
       }
     }
   }
 
+  /** Station of the trunk at or below a height. */
+  private static int station(double heightM, Trunk trunk) {
+    return Math.max(0, Math.min(trunk.stations - 1, (int) (heightM / Trunk.STATION_STEP_M)));
+  }
+
   /** Puts leaves into the wind of their height; returns the load on them. */
-  private double add(WindProfile profile, double heightM, double areaM2) {
+  private double add(WindProfile profile, int at, double heightM, double areaM2) {
     int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
     station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
     double caught = areaM2 * profile.inLeaf(station);
-    load[station] += caught;
+    load[at] += caught;
+    turn[at] += caught * (station - at) * Trunk.STATION_STEP_M;
     return caught;
   }
 }

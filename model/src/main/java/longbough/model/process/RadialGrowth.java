@@ -24,12 +24,12 @@ import longbough.model.state.Trunk;
  * tree; P leaves fed through it over all leaves: below the crown P is 1 at all heights (Pressler's
  * rule), so a raised crown slows the lower trunk; a limb that is not paying its way gets no ring
  * ({@link Shedding}). s, zs swelling of the butt; q limb areas over trunk area; l limb length (m),
- * phi form. S bending stress in wind, of the leaves L (m2) above z or at the distance x_j from the
- * limb's base (m) over radius r (m) cubed, u load of the wind at their height over that at 10 m, c
- * share of its load that strains a limb, and S* its mean by the wood V that pipes alone would ask
- * for: wood goes where the tree is strained more than elsewhere, so that a trunk which a topping
- * leaves with a short lever gives way to the limbs; w share of growth that sway decides, x most
- * that a strain can do.
+ * phi form. S bending stress in wind, of the leaves L (m2) attached above z or at the distance x_j
+ * from the limb's base (m) over radius r (m) cubed, u load of the wind at their height over that at
+ * 10 m, c share of its load that strains a limb, and S* its mean by the wood V that pipes alone
+ * would ask for: wood goes where the tree is strained more than elsewhere, so that a trunk which a
+ * topping leaves with a short lever gives way to the limbs; w share of growth that sway decides, x
+ * most that a strain can do.
  *
  * <p>W wood built (kg C), r root to shoot ratio; rho basic density (kg m-3), cw carbon share. A
  * ring can't be wider than the species' widest. B what the year has left for wood (kg C); H what

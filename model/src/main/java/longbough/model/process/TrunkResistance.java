@@ -10,12 +10,13 @@ import longbough.model.state.Trunk;
 /**
  * The gusts that would break the stem or pull the tree out of the ground.
  *
- * <p>Bending moment at station s: M(s) = q Σ A(z) φ(z) (z - s) for all z above s, with q drag
- * pressure at the reference speed (Pa), A drag area (m2), φ the wind profile's load (-). The stem
- * breaks where M over its modulus W = π/4 R³ (1 - loss) first reaches κ · MOR (κ share of
- * clear-wood strength, MOR modulus of rupture, Pa); the roots give way at a turning moment m ·
- * dbh^b · (1 - share of root plate lost) (N m). Since drag grows as U^n, the critical gust is U0 /
- * exposure · (strength / load)^(1/n), m/s. Thin tops count as limbs, not as the stem.
+ * <p>Bending moment at station s: M(s) = q Σ A φ(z) (z - s) over all leaves whose limb is attached
+ * above s, with q drag pressure at the reference speed (Pa), A drag area (m2) at height z, φ the
+ * wind profile's load (-). The stem breaks where M over its modulus W = π/4 R³ (1 - loss) first
+ * reaches κ · MOR (κ share of clear-wood strength, MOR modulus of rupture, Pa); the roots give way
+ * at a turning moment m · dbh^b · (1 - share of root plate lost) (N m). Since drag grows as U^n,
+ * the critical gust is U0 / exposure · (strength / load)^(1/n), m/s. Thin tops count as limbs, not
+ * as the stem.
  */
 public final class TrunkResistance implements Process {
   @Override
@@ -83,11 +84,13 @@ public final class TrunkResistance implements Process {
     double worst = 0;
     double worstDecayed = -1;
     wind.worstStation = inLeaf ? 0 : wind.worstStation;
-    for (int s = Math.max(wind.topStation, trunk.stations - 1); s >= 0; s--) {
-      moment += shear * Trunk.STATION_STEP_M;
-      double profile = inLeaf ? p.profile().inLeaf(s) : p.profile().leafless(s) * p.leaflessShare();
-      shear += p.loadPa() * p.dragCoefficient() * wind.dragAreaM2[s] * profile;
-      if (s >= trunk.stations || trunk.radiusM[s] < least) {
+    double[] load = inLeaf ? wind.loadInLeafM2 : wind.loadLeaflessM2;
+    double[] turn = inLeaf ? wind.turnInLeafM3 : wind.turnLeaflessM3;
+    double pressure = p.loadPa() * p.dragCoefficient() * (inLeaf ? 1 : p.leaflessShare());
+    for (int s = trunk.stations - 1; s >= 0; s--) {
+      moment += shear * Trunk.STATION_STEP_M + pressure * turn[s];
+      shear += pressure * load[s];
+      if (trunk.radiusM[s] < least) {
         continue;
       }
       double radius = trunk.radiusM[s];

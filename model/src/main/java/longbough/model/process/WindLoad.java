@@ -12,6 +12,19 @@ public final class WindLoad {
   /** Drag area in leaf of all foliage nearest to each station, m2. */
   public final double[] dragAreaM2 = new double[Trunk.MAX_STATIONS];
 
+  /**
+   * Load at 10 m that enters the trunk at each station, in leaf, m2: drag area of what is attached
+   * there, each leaf at the wind of its own height.
+   */
+  public final double[] loadInLeafM2 = new double[Trunk.MAX_STATIONS];
+
+  public final double[] loadLeaflessM2 = new double[Trunk.MAX_STATIONS];
+
+  /** Moment of that load about its station, m3. */
+  public final double[] turnInLeafM3 = new double[Trunk.MAX_STATIONS];
+
+  public final double[] turnLeaflessM3 = new double[Trunk.MAX_STATIONS];
+
   /** Highest station with drag; -1 for a bare tree. */
   public int topStation;
 

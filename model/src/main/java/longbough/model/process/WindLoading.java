@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.StrengthParameters;
+import longbough.model.parameter.WindProfile;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
@@ -16,13 +17,14 @@ import longbough.model.state.Trunk;
  * <p>Drag area in leaf A = A0 (1 - exp(-k L / A0)) with A0 the crown's outline seen from the side
  * (an ellipse over crown length and widest reach, m2), L leaf area (m2), k porosity (-): leaves
  * shelter one another. It lies where the leaves lie: each zone of a limb, each cohort of sprouts,
- * has its share at its own height, added up by station. Drag at gust U (m/s at 10 m) is F = ½ρ Cd
- * U0² A (U / U0)^n (u(z) / u(10 m))^n with reference speed U0 (m/s) and n below 2 because crowns
- * streamline; leafless, A times a share with n near 2 (strength checks S12 to S14). Writes only its
- * scratch.
+ * has its share at its own height, and loads the trunk where the limb or the shoots are attached.
+ * Drag at gust U (m/s at 10 m) is F = ½ρ Cd U0² A (U / U0)^n (u(z) / u(10 m))^n with reference
+ * speed U0 (m/s) and n below 2 because crowns streamline; leafless, A times a share with n near 2
+ * (strength checks S12 to S14). Writes only its scratch.
  */
 public final class WindLoading implements Process {
   private final LimbAngles angles = new LimbAngles();
+  private WindProfile profile;
 
   @Override
   public String name() {
@@ -44,6 +46,10 @@ public final class WindLoading implements Process {
     TreeState state = context.state;
     WindLoad wind = context.wind;
     Arrays.fill(wind.dragAreaM2, 0);
+    Arrays.fill(wind.loadInLeafM2, 0);
+    Arrays.fill(wind.loadLeaflessM2, 0);
+    Arrays.fill(wind.turnInLeafM3, 0);
+    Arrays.fill(wind.turnLeaflessM3, 0);
     wind.topStation = -1;
     wind.centreM = 0;
     double leafM2 = state.leafAreaM2();
@@ -51,6 +57,7 @@ public final class WindLoading implements Process {
       return;
     }
     double perLeaf = dragAreaM2(state, context.parameters.strength(), leafM2) / leafM2;
+    profile = context.parameters.strength().profile();
     double moment = limbs(state, wind, perLeaf) + trunkSprouts(state, wind, perLeaf);
     wind.centreM = moment / (perLeaf * leafM2);
     wind.areaPerLeafArea = perLeaf;
@@ -80,29 +87,37 @@ public final class WindLoading implements Process {
     double moment = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
       double rise = limbs.lengthM[limb] * angles.cos(limbs, limb);
+      int at = station(limbs.heightM[limb], state.trunk);
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
         double height = limbs.heightM[limb] + rise * Limbs.zonePosition(zone);
-        moment += add(wind, height, perLeaf * limbs.leafAreaM2[limb * Limbs.ZONES + zone]);
+        moment += add(wind, at, height, perLeaf * limbs.leafAreaM2[limb * Limbs.ZONES + zone]);
       }
       double height = limbs.heightM[limb] + rise * state.sprouts.position[limb];
-      moment += add(wind, height, perLeaf * state.sprouts.leafAreaM2[limb]);
+      moment += add(wind, at, height, perLeaf * state.sprouts.leafAreaM2[limb]);
     }
     return moment;
   }
 
-  private static double trunkSprouts(TreeState state, WindLoad wind, double perLeaf) {
+  private double trunkSprouts(TreeState state, WindLoad wind, double perLeaf) {
     double moment = 0;
     for (int cohort = Limbs.MAX; cohort < Sprouts.MAX; cohort++) {
       double leafM2 = state.sprouts.leafAreaM2[cohort];
       if (leafM2 > 0) {
         double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
-        moment += add(wind, foot + state.sprouts.lengthM[cohort] / 2, perLeaf * leafM2);
+        int at = station(foot, state.trunk);
+        moment += add(wind, at, foot + state.sprouts.lengthM[cohort] / 2, perLeaf * leafM2);
       }
     }
     return moment;
   }
 
-  private static double add(WindLoad wind, double heightM, double areaM2) {
+  /** Station of the trunk at or below a height. */
+  private static int station(double heightM, Trunk trunk) {
+    return Math.max(0, Math.min(trunk.stations - 1, (int) (heightM / Trunk.STATION_STEP_M)));
+  }
+
+  /** Puts leaves into the wind of their height, which the trunk feels where they are attached. */
+  private double add(WindLoad wind, int at, double heightM, double areaM2) {
     if (!(areaM2 > 0)) {
       return 0;
     }
@@ -110,6 +125,13 @@ public final class WindLoading implements Process {
     station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
     wind.dragAreaM2[station] += areaM2;
     wind.topStation = Math.max(wind.topStation, station);
+    double arm = (station - at) * Trunk.STATION_STEP_M;
+    double inLeaf = areaM2 * profile.inLeaf(station);
+    double leafless = areaM2 * profile.leafless(station);
+    wind.loadInLeafM2[at] += inLeaf;
+    wind.turnInLeafM3[at] += inLeaf * arm;
+    wind.loadLeaflessM2[at] += leafless;
+    wind.turnLeaflessM3[at] += leafless * arm;
     return areaM2 * heightM;
   }
 }

@@ -143,13 +143,12 @@ public final class PrunedCrownsInWind implements Experiment {
     return p.loadPa() * p.dragCoefficient() * speed * moment(tree, 0);
   }
 
-  /** Drag area above a station times lever and wind profile, m3. */
+  /** Load of what is attached above a station times its lever, m3. */
   private static double moment(YearContext tree, int station) {
-    StrengthParameters p = tree.parameters.strength();
     double sum = 0;
-    for (int s = station + 1; s <= tree.wind.topStation; s++) {
+    for (int s = station; s < tree.state.trunk.stations; s++) {
       double lever = (s - station) * Trunk.STATION_STEP_M;
-      sum += tree.wind.dragAreaM2[s] * p.profile().inLeaf(s) * lever;
+      sum += tree.wind.loadInLeafM2[s] * lever + tree.wind.turnInLeafM3[s];
     }
     return sum;
   }
