@@ -33,9 +33,10 @@ import longbough.model.state.Wounds;
  * buds are gone, waits n0 years only; T years that the species holds its deadwood. Above a number
  * of limbs the weakest is given up each year: the least leaf over what its base could carry plus
  * its height over the tree's, so low limbs go first. A falling limb leaves a short stub, which
- * holds the wound open. Source: branches at the lower edge of Douglas-fir crowns lived 24 (4-72)
- * years, the last 8 (0-49) of them without rings that a lens could show, Can. J. For. Res. 20:1690,
- * 1990; the ranking Sprugel 2002; the other numbers are assumptions.
+ * holds the wound open, but opens no living wood: the trunk has sealed it off at the branch's base.
+ * Source: branches at the lower edge of Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49)
+ * of them without rings that a lens could show, Can. J. For. Res. 20:1690, 1990; the ranking
+ * Sprugel 2002; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
   /** What a limb's leaves must return in this year of this tree, kg C m-2. */
@@ -217,6 +218,7 @@ public final class Shedding implements Process {
     wounds.openHeightM[w] = diameter;
     double atDeath = state.trunk.radiusInYearM(limbs.heightM[limb], limbs.deathYear[limb]);
     wounds.parentRadiusM[w] = Math.max(diameter / 2, atDeath);
+    wounds.sealed[w] = true;
     wounds.stubM[w] = p.shedStubM();
   }
 

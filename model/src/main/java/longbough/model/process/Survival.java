@@ -10,6 +10,7 @@ import longbough.model.state.CauseOfDeath;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 import longbough.model.state.Vitality;
+import longbough.model.state.Wounds;
 
 /**
  * Whether the tree lives through the year.
@@ -25,11 +26,12 @@ import longbough.model.state.Vitality;
  * the last rings fall short ({@link Vigour}), hx what a full drought does to a tree without new
  * wood to carry water; what insects cost is in the reserve already. O open wounds of trunk and
  * limbs over section A of the trunk at breast height, at most 1 (m2/m2), kc class of
- * compartmentalization: the way in for decay and dieback. A tree whose maintenance stays unmet
- * beyond a share starves, and an evergreen left with hardly a living shoot is dead. The random
- * number is the same for every regime of one future, so regimes differ by hazard alone. Source:
- * deadly reserve Barker Plotkin et al. 2021; death rates by dieback from annual mortality surveys
- * 2017-2019 (SCBI).
+ * compartmentalization: the way in for decay and dieback. What a dead limb leaves doesn't count:
+ * the trunk seals off a branch that dies, no living wood is opened when it falls or is taken off,
+ * and what decay behind it costs is strength. A tree whose maintenance stays unmet beyond a share
+ * starves, and an evergreen left with hardly a living shoot is dead. The random number is the same
+ * for every regime of one future, so regimes differ by hazard alone. Source: deadly reserve Barker
+ * Plotkin et al. 2021; death rates by dieback from annual mortality surveys 2017-2019 (SCBI).
  */
 public final class Survival implements Process {
 
@@ -94,10 +96,15 @@ public final class Survival implements Process {
     return p.declineHazard() * rise / (1 + rise);
   }
 
-  /** Open wounds over the trunk's section at breast height, at most 1. */
+  /** Open wounds of living wood over the trunk's section at breast height, at most 1. */
   private static double openShare(TreeState state) {
+    Wounds wounds = state.wounds;
+    double open = 0;
+    for (int w = 0; w < wounds.count; w++) {
+      open += wounds.open(w) && !wounds.sealed[w] ? wounds.openAreaM2(w) : 0;
+    }
     double radius = state.trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    return Math.min(1, state.wounds.openAreaM2() / (Math.PI * radius * radius));
+    return Math.min(1, open / (Math.PI * radius * radius));
   }
 
   private static CauseOfDeath exhausted(double drought, double defoliation) {

@@ -53,6 +53,9 @@ public final class Wounds {
   /** True for a heading cut across the whole stem or limb, e.g. where it was topped. */
   public boolean[] acrossStem = new boolean[64];
 
+  /** True where the limb had died before it left: no living wood was opened, a barrier stood. */
+  public boolean[] sealed = new boolean[64];
+
   /** Length of a stub that stands in the way of closure, m; 0 for none. */
   public double[] stubM = new double[64];
 
@@ -98,6 +101,7 @@ public final class Wounds {
     parentRadiusM[w] = 0;
     heartwood[w] = false;
     acrossStem[w] = false;
+    sealed[w] = false;
     stubM[w] = 0;
     openWidthM[w] = 0;
     openHeightM[w] = 0;
@@ -170,6 +174,7 @@ public final class Wounds {
     parentRadiusM = Arrays.copyOf(parentRadiusM, size);
     heartwood = Arrays.copyOf(heartwood, size);
     acrossStem = Arrays.copyOf(acrossStem, size);
+    sealed = Arrays.copyOf(sealed, size);
     stubM = Arrays.copyOf(stubM, size);
     openWidthM = Arrays.copyOf(openWidthM, size);
     openHeightM = Arrays.copyOf(openHeightM, size);
@@ -199,6 +204,7 @@ public final class Wounds {
     System.arraycopy(other.parentRadiusM, 0, parentRadiusM, 0, count);
     System.arraycopy(other.heartwood, 0, heartwood, 0, count);
     System.arraycopy(other.acrossStem, 0, acrossStem, 0, count);
+    System.arraycopy(other.sealed, 0, sealed, 0, count);
     System.arraycopy(other.stubM, 0, stubM, 0, count);
     System.arraycopy(other.openWidthM, 0, openWidthM, 0, count);
     System.arraycopy(other.openHeightM, 0, openHeightM, 0, count);

@@ -72,6 +72,7 @@ public final class WoundOpener {
     if (w >= 0 && placement != Placement.FLUSH) {
       Wounds wounds = site.state.wounds;
       Trunk trunk = site.state.trunk;
+      wounds.sealed[w] = true;
       double then = trunk.radiusInYearM(heightM, deathYear);
       double sleeve = wounds.parentRadiusM[w] - then;
       wounds.parentRadiusM[w] = Math.max(diameterM / 2, then);

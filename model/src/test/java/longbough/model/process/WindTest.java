@@ -13,6 +13,7 @@ import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
 import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -51,6 +52,30 @@ class WindTest {
       double bare = p.leaflessShare() * Math.pow(relative, p.dragExponentLeafless());
       assertThat(leaf / bare).isBetween(1.8, 3.2);
     }
+  }
+
+  /** A limb pulls where it is attached: the trunk above bears nothing of leaves beside it. */
+  @Test
+  void leavesBesideTheTrunkDoNotBendIt() {
+    YearContext context = TestTrunks.of(TestTrunks.STRONG);
+    Limbs limbs = context.state.limbs;
+    limbs.count = 1;
+    limbs.status[0] = LimbStatus.ALIVE.code();
+    limbs.heightM[0] = 4;
+    limbs.insertionRad[0] = 0.2;
+    limbs.lengthM[0] = 8;
+    limbs.baseDiameterM[0] = 0.1;
+    java.util.Arrays.fill(limbs.leafAreaM2, 0, Limbs.ZONES, 30);
+    TestTrunks.wind(context);
+    double gust = context.wind.stemInLeafMs;
+    assertThat(context.wind.worstStation * Trunk.STATION_STEP_M).isLessThanOrEqualTo(4);
+    java.util.Arrays.fill(context.state.trunk.radiusM, 9, context.state.trunk.stations, 0.09);
+    TestTrunks.wind(context);
+    assertThat(context.wind.stemInLeafMs).isEqualTo(gust);
+    limbs.heightM[0] = 5;
+    limbs.lengthM[0] = 7;
+    TestTrunks.wind(context);
+    assertThat(context.wind.stemInLeafMs).isLessThan(gust);
   }
 
   // Gumbel's distribution meets the return levels it was made from.
