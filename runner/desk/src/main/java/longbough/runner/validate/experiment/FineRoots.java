@@ -2,14 +2,17 @@ package longbough.runner.validate.experiment;
 
 import java.util.List;
 import java.util.Map;
+import longbough.model.history.Flow;
+import longbough.model.process.RootRenewal;
+import longbough.runner.validate.lab.Bench;
 import longbough.runner.validate.lab.Lab;
 
-/**
- * U17: fine roots that die in a year over those that stand, which is also what is built anew. The
- * model renews them once, at the year's end: 1 - exp(-rate).
- */
+/** U17: fine roots that die in a year over those that stand, which is also what is built anew. */
 public final class FineRoots implements Experiment {
   private static final double DBH_M = 0.3;
+
+  /** Roots are renewed once, at the year's end. */
+  private static final int LAST_MONTH = 12;
 
   @Override
   public List<String> checks() {
@@ -27,7 +30,8 @@ public final class FineRoots implements Experiment {
   }
 
   private static double turnover(String species) {
-    Lab lab = Lab.of(species, DBH_M, Lab.MARITIME, 1, 1);
-    return 1 - Math.exp(-lab.meanParameters().root().fineRootTurnover());
+    Bench bench = Bench.inLeaf(Lab.of(species, DBH_M, Lab.MARITIME, 1, 1));
+    double standing = bench.context.state.pools.fineRootKgC;
+    return bench.monthKgC(new RootRenewal(), Flow.ROOT_LITTER, LAST_MONTH) / standing;
   }
 }
