@@ -12,6 +12,7 @@ import longbough.shared.source.ParameterTable;
  * @param quantumYield mol CO2 per mol photons absorbed
  * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
  * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
+ * @param meanLeaf mean leaf of an open-grown crown over a sun leaf, 1
  * @param fullSunShare light share from which leaves are full sun leaves, 1
  * @param optimumTemperatureC daytime temperature of best assimilation, degC
  * @param temperatureWidthC distance from it at which assimilation ends, degC
@@ -45,6 +46,7 @@ public record CarbonParameters(
     double quantumYield,
     double unevenLight,
     double shadeCapacity,
+    double meanLeaf,
     double fullSunShare,
     double optimumTemperatureC,
     double temperatureWidthC,
@@ -76,6 +78,7 @@ public record CarbonParameters(
         table.value("carbon.quantum_yield"),
         table.value("carbon.uneven_light"),
         table.value("carbon.shade_capacity"),
+        table.value("carbon.mean_leaf"),
         table.value("carbon.full_sun_share"),
         table.value("carbon.optimum_temperature_c"),
         table.value("carbon.temperature_width_c"),
