@@ -286,6 +286,8 @@ final class YearlyCycle {
     context.worstWater = 1;
     context.maintenanceNeedKgC = 0;
     context.netKgC = 0;
+    context.earnedKgC = 0;
+    context.leafDebtKgC = 0;
     context.leafBuilt = 0;
     context.newCanopyShare = 0;
     context.refoliationM2 = 0;

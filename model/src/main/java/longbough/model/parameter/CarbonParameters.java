@@ -26,6 +26,7 @@ import longbough.shared.source.ParameterTable;
  *     year
  * @param coniferSapwoodRespiration the same of conifers, whose wood holds far fewer living cells
  * @param fineRootRespiration the same of fine roots
+ * @param currentSugarShare share of it that ends with the sugar of the day, 1
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
  * @param sugarCarbon carbon share of reserve carbohydrate, 1
@@ -58,6 +59,7 @@ public record CarbonParameters(
     double sapwoodRespiration,
     double coniferSapwoodRespiration,
     double fineRootRespiration,
+    double currentSugarShare,
     double growthRespiration,
     double woodCarbon,
     double sugarCarbon,
@@ -90,6 +92,7 @@ public record CarbonParameters(
         table.value("carbon.sapwood_respiration"),
         table.value("carbon.conifer_sapwood_respiration"),
         table.value("carbon.fine_root_respiration"),
+        table.value("carbon.current_sugar_share"),
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
         table.value("carbon.sugar_carbon"),

@@ -77,6 +77,12 @@ public final class YearContext {
   /** Assimilation and maintenance booked in the step at hand, kg C. */
   public double netKgC;
 
+  /** Sugar that leaves called out by the warmth still wait for, kg C. */
+  public double leafDebtKgC;
+
+  /** Assimilation of the step at hand, kg C. */
+  public double earnedKgC;
+
   public YearContext(TreeState state, CarbonLedger ledger, EventLog events, RandomStream random) {
     this.state = state;
     this.ledger = ledger;

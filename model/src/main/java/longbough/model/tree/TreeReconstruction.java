@@ -158,6 +158,7 @@ public final class TreeReconstruction {
         Math.min(
             1, p.reserve().startLeast() + p.reserve().startSlope() * state.vitality.startCondition);
     state.pools.reserveKgC = good * state.pools.reserveCeilingKgC;
+    state.pools.stores.even(state.pools.reserveCeilingKgC);
     RadialGrowth.startStore(state, p);
   }
 
