@@ -116,6 +116,8 @@ public final class TreeReconstruction {
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     trunk.ringMemoryM = tree.ringHabitM(p.allocation());
+    trunk.shootPaceM = tree.shootPaceM(p.species(), p.allocation());
+    trunk.usualLeafM2 = leaf;
     Heartwood.apply(state, p);
   }
 
