@@ -35,7 +35,9 @@ import longbough.shared.source.ParameterTable;
  * @param compensationFade share of the rise left after a month, 1
  * @param droughtDepth share of assimilation that a dry bucket takes from the most sensitive
  *     species, 1
- * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
+ * @param otherSinks share of the growth budget for exudates and fungal partners, 1
+ * @param seedShare share of the growth budget for flowers and seeds in a tree of full size, 1
+ * @param maturityHeight height at which a tree begins to bear over the species' greatest, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  * @param fullRespiration reserve over its ceiling below which wood and roots respire less, 1
  * @param respirationHalf share of that reserve at which lack of sugar halves respiration, 1
@@ -68,6 +70,8 @@ public record CarbonParameters(
     double compensationFade,
     double droughtDepth,
     double otherSinks,
+    double seedShare,
+    double maturityHeight,
     double droughtThreshold,
     double fullRespiration,
     double respirationHalf) {
@@ -101,6 +105,8 @@ public record CarbonParameters(
         table.value("carbon.compensation_fade"),
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
+        table.value("carbon.seed_share"),
+        table.value("carbon.maturity_height"),
         table.value("carbon.drought_threshold"),
         table.value("carbon.full_respiration"),
         table.value("carbon.respiration_half"));
