@@ -116,4 +116,10 @@ public record CarbonParameters(
   public double sapwoodRespiration(SpeciesParameters species) {
     return species.coniferWood() ? coniferSapwoodRespiration : sapwoodRespiration;
   }
+
+  /** Share of a stem's section, and of coarse roots as well, that respires, 1. */
+  public double activeShare(double radiusM, double sapwoodShare) {
+    double inner = 1 - Math.min(1, activeSapwoodM / radiusM);
+    return Math.min(sapwoodShare, 1 - inner * inner);
+  }
 }

@@ -88,4 +88,10 @@ public record ReserveParameters(
   public double leafMost(SpeciesParameters species) {
     return species.evergreen() ? leafStore : leafSugar;
   }
+
+  /** The same of a mass of leaves, kg C. */
+  public double leafCeilingKgC(ModelParameters p, double leafKgC) {
+    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
+    return dryToSugar * ceilingFactor * leafMost(p.species()) * leafKgC;
+  }
 }

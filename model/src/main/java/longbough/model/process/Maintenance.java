@@ -145,17 +145,11 @@ public final class Maintenance implements Process {
 
   /** Carbon in wood that respires, kg C. */
   private static double livingWoodKgC(TreeState state, ModelParameters p) {
-    double active = activeShare(state, p);
+    double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
     return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC()
         + state.sprouts.woodKgC()
         + active * axis;
-  }
-
-  /** Share of trunk and coarse roots that respires, 1. */
-  static double activeShare(TreeState state, ModelParameters p) {
-    double inner = 1 - Math.min(1, p.carbon().activeSapwoodM() / (state.trunk.dbhM() / 2));
-    return Math.min(state.trunk.sapwoodShare, 1 - inner * inner);
   }
 }

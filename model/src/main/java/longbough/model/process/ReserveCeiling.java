@@ -52,7 +52,7 @@ public final class ReserveCeiling implements Process {
     double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
     double full = dryToSugar * p.reserve().ceilingFactor();
-    double leaf = leafKgC(state, p);
+    double leaf = p.reserve().leafCeilingKgC(p, state.leafKgC());
     double branch = full * s.reserveBranchMax() * branches;
     double stemMost = full * stem * state.pools.trunkSapwoodKgC;
     double root = full * s.reserveRootMax() * rootShare * state.pools.coarseRootKgC;
@@ -63,14 +63,5 @@ public final class ReserveCeiling implements Process {
     stores.ceiling(Organ.ROOT, root);
     state.pools.reserveCeilingKgC = (s.evergreen() ? leaf : 0) + branch + stemMost + root;
     state.pools.reserveFloorKgC = p.reserve().floor() * state.pools.reserveCeilingKgC;
-  }
-
-  /** Most that the leaves can keep beside what is on its way out of them, kg C. */
-  static double leafKgC(TreeState state, ModelParameters p) {
-    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
-    return dryToSugar
-        * p.reserve().ceilingFactor()
-        * p.reserve().leafMost(p.species())
-        * state.leafKgC();
   }
 }

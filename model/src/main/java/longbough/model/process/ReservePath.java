@@ -52,7 +52,7 @@ public final class ReservePath {
     Pools pools = state.pools;
     Stores stores = pools.stores;
     ModelParameters p = context.parameters;
-    stores.ceiling(Organ.LEAF, ReserveCeiling.leafKgC(state, p));
+    stores.ceiling(Organ.LEAF, p.reserve().leafCeilingKgC(p, state.leafKgC()));
     for (Organ organ : ORGANS) {
       held[organ.ordinal()] = stores.share(organ) * beforeKgC;
       room[organ.ordinal()] = stores.ceilingKgC(organ);
@@ -91,7 +91,7 @@ public final class ReservePath {
   }
 
   private void spend(double kgC, TreeState state, ModelParameters p) {
-    double active = Maintenance.activeShare(state, p);
+    double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
     double branch =
         p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
