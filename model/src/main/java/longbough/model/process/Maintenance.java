@@ -71,7 +71,7 @@ public final class Maintenance implements Process {
     double step = context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
     double leaf = leaves(context, p, temperature);
     double wood =
-        step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(state, parameters);
+        step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
     double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;
     roots *= 1 - p.currentSugarShare() * (1 - fed(context.earnedKgC - leaf, wood + roots));
     double need = leaf + sugar(p, state.pools) * (wood + roots);
@@ -144,12 +144,13 @@ public final class Maintenance implements Process {
   }
 
   /** Carbon in wood that respires, kg C. */
-  private static double livingWoodKgC(TreeState state, ModelParameters p) {
+  private static double livingWoodKgC(YearContext context, ModelParameters p) {
+    TreeState state = context.state;
     double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
-    return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC()
-        + state.sprouts.woodKgC()
-        + active * axis;
+    context.livingBranchKgC =
+        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    return context.livingBranchKgC + active * axis;
   }
 }

@@ -52,7 +52,9 @@ public final class ReservePath {
     Pools pools = state.pools;
     Stores stores = pools.stores;
     ModelParameters p = context.parameters;
-    stores.ceiling(Organ.LEAF, p.reserve().leafCeilingKgC(p, state.leafKgC()));
+    if (context.earnedKgC > 0 || p.species().evergreen()) {
+      stores.ceiling(Organ.LEAF, p.reserve().leafCeilingKgC(p, state.leafKgC()));
+    }
     for (Organ organ : ORGANS) {
       held[organ.ordinal()] = stores.share(organ) * beforeKgC;
       room[organ.ordinal()] = stores.ceilingKgC(organ);
@@ -64,7 +66,7 @@ public final class ReservePath {
     if (change > 0) {
       unload(change);
     } else {
-      spend(-change, state, p);
+      spend(-change, context);
     }
     double width = p.reserve().exchange() / state.trunk.heightM * room[STEM] * context.span;
     even(BRANCH, STEM, width);
@@ -90,11 +92,12 @@ public final class ReservePath {
     }
   }
 
-  private void spend(double kgC, TreeState state, ModelParameters p) {
+  private void spend(double kgC, YearContext context) {
+    TreeState state = context.state;
+    ModelParameters p = context.parameters;
     double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
-    double branch =
-        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double branch = context.livingBranchKgC;
     double stem = active * (pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC);
     double fine = p.carbon().fineRootRespiration() / p.carbon().sapwoodRespiration(p.species());
     double root = active * pools.coarseRootKgC + fine * pools.fineRootKgC;
