@@ -14,17 +14,17 @@ import longbough.model.state.Trunk;
  * <pre>
  * x = max(w, min(m, w (1 - D) L* / L)),   m' = m + (x - m) / T
  * d* = d + e,   e' = e + 2 (x - w) b,   b = max(0, 1 - ((h - 1) / (hs - 1))^2),   h = Ha(d*) / Ha(d)
- * L*' = max(L, L* La(d*') / La(d*) + (L - L*) / T)
+ * L*' = L + max(0, L* - L) (1 - 1 / T)
  * </pre>
  *
  * w this year's ring (m), m the ring width that shoots keep pace with (m/year), T years of memory;
- * L leaf area and L* the one that the tree is used to (m2), which grows as a crown of its stature
- * does and is forgotten with the rings; D decline. So a tree that makes as much wood with each leaf
- * as before holds its pace, and one whose leaves earn less (shade, drought) doesn't. d trunk
- * diameter (m); d* the diameter that goes with the shoots' size, from which {@link Extension} and
- * {@link LeafRoom} read height, reach and leaf; e the lost rings between them (m); Ha allometric
- * height (m), La leaf area (m2); hs height of trees grown in the forest over that of open-grown
- * ones with the same trunk, beyond which a stem can't hold itself up.
+ * L leaf area and L* the one that the tree is used to (m2), which is forgotten with the rings once
+ * it is lost; D decline. So a tree that makes as much wood with each leaf as before holds its pace,
+ * and one whose leaves earn less (shade, drought) doesn't. d trunk diameter (m); d* the diameter
+ * that goes with the shoots' size, from which {@link Extension} and {@link LeafRoom} read height,
+ * reach and leaf; e the lost rings between them (m); Ha allometric height (m); hs height of trees
+ * grown in the forest over that of open-grown ones with the same trunk, beyond which a stem can't
+ * hold itself up.
  *
  * <p>Source: height growth goes on when the lower half or three quarters of the crown is pruned,
  * while diameter growth falls (Kupka 2007); shoots before rings, Larson 1963 (from memory); that
@@ -53,15 +53,11 @@ public final class Stature implements Process {
     AllocationParameters a = context.parameters.allocation();
     double leaf = state.leafAreaM2();
     double ring = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 2];
-    double before = trunk.statureM() - 2 * ring;
     double pace = paceM(trunk, ring, leaf, 1 - state.vitality.decline);
     trunk.shootPaceM += (pace - trunk.shootPaceM) / a.ringMemoryYears();
     trunk.shootLeadM += 2 * (pace - ring) * upright(context, trunk, a.slenderestHeight());
-    double wider =
-        Allometry.leafAreaM2(context.parameters.species(), trunk.statureM())
-            / Allometry.leafAreaM2(context.parameters.species(), before);
-    double kept = trunk.usualLeafM2 * wider + (leaf - trunk.usualLeafM2) / a.ringMemoryYears();
-    trunk.usualLeafM2 = Math.max(leaf, kept);
+    double missed = Math.max(0, trunk.usualLeafM2 - leaf);
+    trunk.usualLeafM2 = leaf + missed * (1 - 1 / a.ringMemoryYears());
   }
 
   /** What the ring would be had the tree the leaves that it is used to, at most its pace so far. */
