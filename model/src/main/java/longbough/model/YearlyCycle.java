@@ -36,6 +36,7 @@ import longbough.model.process.Shedding;
 import longbough.model.process.SoilWater;
 import longbough.model.process.SproutGrowth;
 import longbough.model.process.SproutRelease;
+import longbough.model.process.Stature;
 import longbough.model.process.Survival;
 import longbough.model.process.TrunkResistance;
 import longbough.model.process.TrunkSections;
@@ -71,7 +72,7 @@ import longbough.model.visit.VisitRunner;
  * a test holds it to that). The crew's cuts may change every part:
  *
  * <pre>
- * trunk     Extension, Heartwood, RadialGrowth
+ * trunk     Extension, Heartwood, RadialGrowth, Stature
  * limbs     CrownPotential, Extension, RadialGrowth, Shedding, SproutGrowth, SproutRelease,
  *           WindFailure
  * foliage   BudBreak, CrownPotential, Defoliation, Extension, LeafFall, LeafFlush, Shedding,
@@ -138,6 +139,7 @@ final class YearlyCycle {
             new SproutGrowth(),
             new Extension(),
             new RadialGrowth(),
+            new Stature(),
             new Decline(),
             new Heartwood(),
             reserveCeiling,
@@ -286,6 +288,8 @@ final class YearlyCycle {
     context.worstWater = 1;
     context.maintenanceNeedKgC = 0;
     context.netKgC = 0;
+    context.earnedKgC = 0;
+    context.leafDebtKgC = 0;
     context.leafBuilt = 0;
     context.newCanopyShare = 0;
     context.refoliationM2 = 0;

@@ -19,7 +19,13 @@ final class StateParts {
           "limbs.leafReturnKgCM2",
           "pools.leafAgeShare");
   private static final Set<String> RESERVE =
-      Set.of("pools.reserveKgC", "pools.reserveCeilingKgC", "pools.reserveFloorKgC");
+      Set.of(
+          "pools.reserveKgC",
+          "pools.reserveCeilingKgC",
+          "pools.reserveFloorKgC",
+          "pools.stores.share",
+          "pools.stores.ceilingKgC",
+          "pools.stores.course");
 
   private StateParts() {}
 

@@ -38,6 +38,21 @@ public final class Allometry {
     return fit(s.leafAreaLnIntercept(), s.leafAreaLnSlope(), dbhM) * ratio * ratio;
   }
 
+  /**
+   * Ring width of a mean tree of the species at a trunk diameter by the street trees' diameters at
+   * known ages:
+   *
+   * <pre>
+   * w = d b / (2 t),   t = exp((ln d - a) / b)
+   * </pre>
+   *
+   * d trunk diameter (cm), t age (years), a and b the species' coefficients; w here in m a year.
+   */
+  public static double ringWidthM(SpeciesParameters s, double dbhM) {
+    double age = Fast.exp((Fast.log(dbhM * CM) - s.dbhAgeLnIntercept()) / s.dbhAgeLnSlope());
+    return dbhM * s.dbhAgeLnSlope() / (2 * age);
+  }
+
   private static double fit(double intercept, double slope, double dbhM) {
     return Fast.exp(intercept + slope * Fast.log(dbhM * CM));
   }

@@ -17,8 +17,7 @@ import longbough.shared.source.ParameterTable;
  * @param limbSwayShare strain of a limb in wind over that of a trunk under the same moment, 1
  * @param stressMost most that bending stress over its mean in the tree can do, 1
  * @param slendernessMax longest leader over its base diameter, 1
- * @param limbLengthM longest limb that a base of one metre bears, m
- * @param limbLengthPower power of the base diameter in the length that a limb bears, 1
+ * @param slenderestHeight height of forest-grown trees over open-grown ones of the same trunk, 1
  * @param pipeYears years in which pipes of a limb that serve no leaves go out of use, years
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
@@ -59,8 +58,7 @@ public record AllocationParameters(
     double limbSwayShare,
     double stressMost,
     double slendernessMax,
-    double limbLengthM,
-    double limbLengthPower,
+    double slenderestHeight,
     double pipeYears,
     double headedExtension,
     double gapFilling,
@@ -101,8 +99,7 @@ public record AllocationParameters(
         table.value("allocation.limb_sway_share"),
         table.value("allocation.stress_most"),
         table.value("allocation.slenderness_max"),
-        table.value("allocation.limb_length_m"),
-        table.value("allocation.limb_length_power"),
+        table.value("allocation.slenderest_height"),
         table.value("allocation.pipe_years"),
         table.value("allocation.headed_extension"),
         table.value("allocation.gap_filling"),

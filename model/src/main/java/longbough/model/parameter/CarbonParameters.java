@@ -12,6 +12,7 @@ import longbough.shared.source.ParameterTable;
  * @param quantumYield mol CO2 per mol photons absorbed
  * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
  * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
+ * @param meanLeaf mean leaf of an open-grown crown over a sun leaf, 1
  * @param fullSunShare light share from which leaves are full sun leaves, 1
  * @param optimumTemperatureC daytime temperature of best assimilation, degC
  * @param temperatureWidthC distance from it at which assimilation ends, degC
@@ -25,6 +26,7 @@ import longbough.shared.source.ParameterTable;
  *     year
  * @param coniferSapwoodRespiration the same of conifers, whose wood holds far fewer living cells
  * @param fineRootRespiration the same of fine roots
+ * @param currentSugarShare share of it that ends with the sugar of the day, 1
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
  * @param sugarCarbon carbon share of reserve carbohydrate, 1
@@ -33,7 +35,9 @@ import longbough.shared.source.ParameterTable;
  * @param compensationFade share of the rise left after a month, 1
  * @param droughtDepth share of assimilation that a dry bucket takes from the most sensitive
  *     species, 1
- * @param otherSinks share of the growth budget for seeds, exudates and fungal partners, 1
+ * @param otherSinks share of the growth budget for exudates and fungal partners, 1
+ * @param seedShare share of the growth budget for flowers and seeds in a tree of full size, 1
+ * @param maturityHeight height at which a tree begins to bear over the species' greatest, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  * @param fullRespiration reserve over its ceiling below which wood and roots respire less, 1
  * @param respirationHalf share of that reserve at which lack of sugar halves respiration, 1
@@ -45,6 +49,7 @@ public record CarbonParameters(
     double quantumYield,
     double unevenLight,
     double shadeCapacity,
+    double meanLeaf,
     double fullSunShare,
     double optimumTemperatureC,
     double temperatureWidthC,
@@ -56,6 +61,7 @@ public record CarbonParameters(
     double sapwoodRespiration,
     double coniferSapwoodRespiration,
     double fineRootRespiration,
+    double currentSugarShare,
     double growthRespiration,
     double woodCarbon,
     double sugarCarbon,
@@ -64,6 +70,8 @@ public record CarbonParameters(
     double compensationFade,
     double droughtDepth,
     double otherSinks,
+    double seedShare,
+    double maturityHeight,
     double droughtThreshold,
     double fullRespiration,
     double respirationHalf) {
@@ -76,6 +84,7 @@ public record CarbonParameters(
         table.value("carbon.quantum_yield"),
         table.value("carbon.uneven_light"),
         table.value("carbon.shade_capacity"),
+        table.value("carbon.mean_leaf"),
         table.value("carbon.full_sun_share"),
         table.value("carbon.optimum_temperature_c"),
         table.value("carbon.temperature_width_c"),
@@ -87,6 +96,7 @@ public record CarbonParameters(
         table.value("carbon.sapwood_respiration"),
         table.value("carbon.conifer_sapwood_respiration"),
         table.value("carbon.fine_root_respiration"),
+        table.value("carbon.current_sugar_share"),
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
         table.value("carbon.sugar_carbon"),
@@ -95,6 +105,8 @@ public record CarbonParameters(
         table.value("carbon.compensation_fade"),
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
+        table.value("carbon.seed_share"),
+        table.value("carbon.maturity_height"),
         table.value("carbon.drought_threshold"),
         table.value("carbon.full_respiration"),
         table.value("carbon.respiration_half"));
@@ -103,5 +115,11 @@ public record CarbonParameters(
   /** Respiration of a species' sapwood at 10 degC, kg C per kg C and year. */
   public double sapwoodRespiration(SpeciesParameters species) {
     return species.coniferWood() ? coniferSapwoodRespiration : sapwoodRespiration;
+  }
+
+  /** Share of a stem's section, and of coarse roots as well, that respires, 1. */
+  public double activeShare(double radiusM, double sapwoodShare) {
+    double inner = 1 - Math.min(1, activeSapwoodM / radiusM);
+    return Math.min(sapwoodShare, 1 - inner * inner);
   }
 }

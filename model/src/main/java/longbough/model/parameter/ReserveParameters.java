@@ -11,12 +11,16 @@ import longbough.shared.source.ParameterTable;
  * @param storageLeast share of surplus stored when the reserve is at its set point, 1
  * @param storageSlope rise of that share as the reserve falls to nothing, 1
  * @param releaseShare monthly share of what lies above the set point that goes into growth, 1
- * @param flushShare greatest share of the mobile reserve that one month's flush may take, 1
+ * @param flushLeft share of what branches can hold that a flush leaves in them, 1
  * @param rootLivingShare least share of coarse roots that is living sapwood, 1
  * @param branchLivingShare share of branch wood that is living sapwood, 1
  * @param vigourShare reserve over its set point below which growth in length is held back, 1
  * @param ceilingFactor fullest store over the late-season concentration of the species files, 1
- * @param evergreenLeafStore reserve in an evergreen's leaves, share of dry mass, 1
+ * @param leafStore reserve in an evergreen's full leaves, share of dry mass, 1
+ * @param leafSugar sugar that belongs to a deciduous leaf's cells and goes with its mass, share of
+ *     dry mass, 1
+ * @param leafDays days of assimilation that stand in leaves on its way out, days
+ * @param exchange rate at which neighbouring stores even out, 1/month
  * @param youngShellM depth of bark and young wood in a stem that stores as branches do, m
  * @param startLeast reserve over ceiling of a dying tree at the start, 1
  * @param startSlope its rise with condition, 1
@@ -29,12 +33,15 @@ public record ReserveParameters(
     double storageLeast,
     double storageSlope,
     double releaseShare,
-    double flushShare,
+    double flushLeft,
     double rootLivingShare,
     double branchLivingShare,
     double vigourShare,
     double ceilingFactor,
-    double evergreenLeafStore,
+    double leafStore,
+    double leafSugar,
+    double leafDays,
+    double exchange,
     double youngShellM,
     double startLeast,
     double startSlope,
@@ -48,12 +55,15 @@ public record ReserveParameters(
         table.value("reserve.storage_least"),
         table.value("reserve.storage_slope"),
         table.value("reserve.release_share"),
-        table.value("reserve.flush_share"),
+        table.value("reserve.flush_left"),
         table.value("reserve.root_living_share"),
         table.value("reserve.branch_living_share"),
         table.value("reserve.vigour_share"),
         table.value("reserve.ceiling_factor"),
         table.value("reserve.evergreen_leaf_store"),
+        table.value("reserve.leaf_sugar"),
+        table.value("reserve.leaf_days"),
+        table.value("reserve.exchange"),
         table.value("reserve.young_shell_cm") / 100,
         table.value("reserve.start_least"),
         table.value("reserve.start_slope"),
@@ -72,8 +82,16 @@ public record ReserveParameters(
     return species.reserveStemMax() + young * more;
   }
 
-  /** Reserve that leaves hold over the winter, share of dry mass: none where they fall. */
-  public double leafStore(SpeciesParameters species) {
-    return species.evergreen() ? evergreenLeafStore : 0;
+  /**
+   * What leaves hold beside the sugar on its way out, an evergreen's at most, share of dry mass.
+   */
+  public double leafMost(SpeciesParameters species) {
+    return species.evergreen() ? leafStore : leafSugar;
+  }
+
+  /** The same of a mass of leaves, kg C. */
+  public double leafCeilingKgC(ModelParameters p, double leafKgC) {
+    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
+    return dryToSugar * ceilingFactor * leafMost(p.species()) * leafKgC;
   }
 }

@@ -103,6 +103,7 @@ public final class Assimilation implements Process {
     context.state.pools.compensation *= Fast.pow(1 - on * (1 - p.compensationFade()), context.span);
     context.state.pools.reserveKgC += sum;
     context.netKgC += sum;
+    context.earnedKgC += sum;
     context.ledger.book(Flow.ASSIMILATION, sum);
   }
 

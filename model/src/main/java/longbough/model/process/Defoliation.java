@@ -6,8 +6,8 @@ import longbough.model.history.Flow;
 import longbough.model.history.TreeEvent;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.AllocationParameters;
-import longbough.model.parameter.ModelParameters;
 import longbough.model.state.Limbs;
+import longbough.model.state.Organ;
 import longbough.model.state.Pools;
 
 /**
@@ -24,8 +24,6 @@ import longbough.model.state.Pools;
  * 2014); fewer leaves after defoliation Heichel and Turner 1984; n is an assumption.
  */
 public final class Defoliation implements Process {
-
-  private static final double LEAST_LEFT = 1e-6;
 
   @Override
   public String name() {
@@ -78,19 +76,11 @@ public final class Defoliation implements Process {
     }
   }
 
-  /** The reserve that an evergreen loses with its leaves, kg C. */
+  /** The sugar that goes with the leaves, kg C. */
   private static double storedInLeaves(YearContext context, double lost) {
     Pools pools = context.state.pools;
-    ModelParameters p = context.parameters;
-    double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();
-    double leaves = context.state.leafKgC() / (1 - Math.min(lost, 1 - LEAST_LEFT)) * lost;
-    double store =
-        p.reserve().leafStore(p.species()) * p.reserve().ceilingFactor() * dryToSugar * leaves;
-    double taken =
-        pools.reserveCeilingKgC > 0
-            ? pools.reserveKgC * Math.min(1, store / pools.reserveCeilingKgC)
-            : 0;
-    pools.reserveKgC -= taken;
+    double taken = lost * pools.storedKgC(Organ.LEAF);
+    pools.take(Organ.LEAF, taken);
     return taken;
   }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.geometry.Allometry;
 import longbough.model.geometry.CrownShape;
-import longbough.model.numeric.Fast;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
@@ -18,28 +17,26 @@ import longbough.model.state.Trunk;
  * Growth in height and in limb length, before the rings.
  *
  * <pre>
- * dH = [Ha(d + 2 m) - Ha(d)] hf v (Ht / H)^2,   Ht = Ha(d) hf
- * dl = min(max v tip, target length - l),   d >= (l / lb)^(1/n)
- * wood = form ((A' - A) l' + tw A dl),   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
+ * dH = [Ha(d* + 2 m) - Ha(d*)] hf v (Ht / H)^2,   Ht = Ha(d*) hf
+ * dl = min(max v tip, target length - l)
+ * wood = form tw A dl,   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
  * </pre>
  *
- * Ha height by allometry (m) at trunk diameter d (m); m habit of radial growth (m/year, memory of
- * some ten years, so that height holds on when rings narrow); hf this tree's height over allometry;
- * v vigour from the reserve; target length from the crown's shape and allometric spread; lb length
- * that a limb's base of one metre bears (m), n power of the diameter in it: bending under its own
- * weight lets thin limbs be the slenderest, and length brings the thickness it needs; sl
- * slenderness that a leader can bear; tw wood of a new shoot over base area times its length, since
- * its end is thin; tip 1 intact, less where headed; A base area (m2). All of it takes at most a
- * share of the growth budget. A trunk without its leader does not grow in height. Source: priority
- * of shoots over rings, Larson 1963 (from memory); n West et al. 2009; allometry see {@link
- * Allometry}.
+ * Ha height by allometry (m) at the trunk diameter d* that goes with the shoots (m); m the ring
+ * width with which they keep pace (m/year), both from {@link Stature}; hf this tree's height over
+ * allometry; v vigour from the reserve; target length from the crown's shape and allometric spread;
+ * sl slenderness that a leader can bear; tw wood of a new shoot over base area times its length,
+ * since its end is thin; tip 1 intact, less where headed; A base area (m2). A limb that has grown
+ * longer is bent harder by the wind and thickens for it with the rings ({@link RadialGrowth}).
+ * Shoots take at most a share of the growth budget, the leader first. A trunk without its leader
+ * does not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory);
+ * allometry see {@link Allometry}.
  */
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
 
   private final LimbAngles angles = new LimbAngles();
   private final double[] wantedM = new double[Limbs.MAX];
-  private double shootVolumeM3;
 
   @Override
   public String name() {
@@ -48,7 +45,7 @@ public final class Extension implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("larson1963", "urbantrees2016", "west2009");
+    return List.of("larson1963", "urbantrees2016");
   }
 
   @Override
@@ -64,21 +61,17 @@ public final class Extension implements Process {
     double vigour = Vigour.of(state, p);
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double heightGain = state.trunk.leaderIntact ? heightGainM(state, p, vigour) : 0;
-    double limbCost = density * wanted(state, p, vigour);
-    double shootCost = density * shootVolumeM3;
-    double most = Spending.structureFor(context, state.pools.growthBudgetKgC);
-    double able = p.allocation().extensionShare() * most;
+    double wanted = density * wantedM3(state, p, vigour);
+    double able =
+        p.allocation().extensionShare()
+            * Spending.structureFor(context, state.pools.growthBudgetKgC);
     double leader = lead(state, p.allocation(), density, heightGain, able);
-    double met = Math.min(share(able - leader, shootCost), share(most - leader, limbCost));
+    double met = wanted > able - leader ? (able - leader) / wanted : 1;
     double built = leader + (met > 0 ? lengthen(state, p.allocation(), density, met) : 0);
     Spending.fromBudget(context, built);
     if (state.trunk.leaderIntact) {
       NewLimbs.add(context);
     }
-  }
-
-  private static double share(double ableKgC, double wantedKgC) {
-    return wantedKgC > ableKgC ? ableKgC / wantedKgC : 1;
   }
 
   /**
@@ -100,23 +93,22 @@ public final class Extension implements Process {
 
   private static double heightGainM(TreeState state, ModelParameters p, double vigour) {
     SpeciesParameters s = p.species();
-    double dbh = state.trunk.dbhM();
-    double now = Allometry.heightM(s, dbh);
-    double next = Allometry.heightM(s, dbh + 2 * state.trunk.ringMemoryM);
+    double d = state.trunk.statureM();
+    double now = Allometry.heightM(s, d);
+    double next = Allometry.heightM(s, d + 2 * state.trunk.shootPaceM);
     double ratio = now * state.frame.heightFactor / state.trunk.heightM;
     double catchUp = Math.min(2, Math.max(0.25, ratio * ratio));
     double room = (Trunk.MAX_STATIONS - 2) * Trunk.STATION_STEP_M - state.trunk.heightM;
     return Math.max(0, Math.min(room, (next - now) * state.frame.heightFactor * vigour * catchUp));
   }
 
-  /** Fills the wanted length of each limb; returns the wood volume it takes, m3. */
-  private double wanted(TreeState state, ModelParameters p, double vigour) {
+  /** Fills the wanted length of each limb; returns the volume of new shoots it takes, m3. */
+  private double wantedM3(TreeState state, ModelParameters p, double vigour) {
     Limbs limbs = state.limbs;
     AllocationParameters a = p.allocation();
-    double thicker = state.trunk.dbhM() + 2 * state.trunk.ringMemoryM;
+    double thicker = state.trunk.statureM() + 2 * state.trunk.shootPaceM;
     double radius = Allometry.crownDiameterM(p.species(), thicker) / 2;
     double volume = 0;
-    shootVolumeM3 = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
       wantedM[limb] = 0;
       if (limbs.alive(limb)) {
@@ -130,8 +122,7 @@ public final class Extension implements Process {
         double d = limbs.baseDiameterM[limb];
         double most = a.extensionMaxM() * vigour * well * tip;
         wantedM[limb] = Math.min(most, Math.max(0, target - limbs.lengthM[limb]));
-        volume += limbVolumeM3(a, d, limbs.lengthM[limb], wantedM[limb]);
-        shootVolumeM3 += shootVolumeM3(a, d, wantedM[limb]);
+        volume += shootVolumeM3(a, d, wantedM[limb]);
       }
     }
     return volume;
@@ -159,31 +150,6 @@ public final class Extension implements Process {
   /** Volume of a limb's new shoot, m3. */
   private static double shootVolumeM3(AllocationParameters a, double diameterM, double gainM) {
     return a.limbForm() * Math.PI / 4 * a.tipWoodShare() * diameterM * diameterM * gainM;
-  }
-
-  /** Volume that a limb gains by a growth in length, with the thickness that this asks for, m3. */
-  private static double limbVolumeM3(
-      AllocationParameters a, double diameterM, double lengthM, double gainM) {
-    if (gainM <= 0) {
-      return 0;
-    }
-    double longer = lengthM + gainM;
-    double thicker = thickerM(a, diameterM, lengthM, longer);
-    double thickening = (thicker * thicker - diameterM * diameterM) * longer;
-    return a.limbForm()
-        * Math.PI
-        / 4
-        * (thickening + a.tipWoodShare() * diameterM * diameterM * gainM);
-  }
-
-  /**
-   * Base diameter of a limb that has grown longer: what its length asks for, at most in proportion.
-   */
-  private static double thickerM(
-      AllocationParameters a, double diameterM, double lengthM, double longerM) {
-    double inProportion = lengthM > 0 ? diameterM * longerM / lengthM : diameterM;
-    double borne = Fast.pow(longerM / a.limbLengthM(), 1 / a.limbLengthPower());
-    return Math.max(diameterM, Math.min(borne, inProportion));
   }
 
   /**
@@ -238,10 +204,7 @@ public final class Extension implements Process {
     for (int limb = 0; limb < limbs.count; limb++) {
       if (wantedM[limb] > 0) {
         double gain = wantedM[limb] * met;
-        double d = limbs.baseDiameterM[limb];
-        double length = limbs.lengthM[limb];
-        double wood = density * limbVolumeM3(a, d, length, gain);
-        limbs.baseDiameterM[limb] = thickerM(a, d, length, length + gain);
+        double wood = density * shootVolumeM3(a, limbs.baseDiameterM[limb], gain);
         limbs.lengthM[limb] += gain;
         limbs.woodKgC[limb] += wood;
         built += wood;

@@ -12,7 +12,9 @@ import longbough.model.parameter.ModelParameters;
  *
  * E light share of the cell (1); s0 capacity of deep-shade leaves over sun leaves (1); E1 light
  * share of a full sun leaf (1). Mass per area follows the same share, since capacity per mass
- * changes little within a crown. Source: the shade range is from memory; see parameters {@code
+ * changes little within a crown (Ellsworth and Reich 1993). The species' files hold capacity and
+ * mass per area of a full sun leaf; where a crown's mean was weighed, they hold it over {@code
+ * carbon.mean_leaf}. Source: the shade range is from memory; see parameters {@code
  * carbon.shade_capacity}.
  */
 final class Foliage {

@@ -2,29 +2,30 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
-import longbough.model.numeric.Fast;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
 
 /**
- * Builds this spring's leaves month by month out of the reserve.
+ * Builds this spring's leaves week by week out of the reserve near to the buds.
  *
  * <pre>
- * need = (f - b) sum_z new_z L_z m_z,   paid = min(need, v (R - floor) / (1 + c)),   q = paid / need
+ * need = (f - b) sum_z new_z L_z m_z,   paid = min(need, (R_n - v C_n) / (1 + c)),   q = paid / need
  * leaf carbon += q (f - b) new L m,      b' = b + q (f - b)
  * </pre>
  *
  * f share of the season's leaves that the warmth has called out so far, b share that is built; new
- * share of a zone's leaf area that is new; m leaf carbon per area by its light (kg C m-2); v
- * greatest share of the mobile reserve that one month may take; c construction cost. What can't be
- * paid at once is built later from what the first leaves earn; what is not built by midsummer is
- * not put out this year. Source: construction cost Ryan 1991; v assumption.
+ * share of a zone's leaf area that is new; m leaf carbon per area by its light (kg C m-2); R_n what
+ * branches and old leaves hold and C_n their ceiling (kg C), v the share of it that a flush leaves
+ * in them; c construction cost. Stem and roots help as fast as sugar comes up ({@link
+ * ReservePath}). What can't be paid at once is built later from what the first leaves earn, of
+ * which it has the first claim ({@link ReserveBalance}); what is not built by midsummer is not put
+ * out this year. Source: construction cost Ryan 1991; nine tenths of the carbon in new leaves of
+ * three deciduous species came from the starch of their own twigs, of which over 95 per cent was
+ * used up, Klein et al. 2016.
  */
 public final class LeafFlush implements Process {
-  private static final int MIDSUMMER = 7;
-
   @Override
   public String name() {
     return "leaf flush";
@@ -32,7 +33,7 @@ public final class LeafFlush implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ryan1991");
+    return List.of("ryan1991", "klein2016");
   }
 
   @Override
@@ -43,7 +44,8 @@ public final class LeafFlush implements Process {
   @Override
   public void run(YearContext context) {
     double unfolding = LeafTime.called(context) - context.leafBuilt;
-    if (context.month > MIDSUMMER || unfolding <= 0) {
+    context.leafDebtKgC = 0;
+    if (context.month > LeafTime.LAST_FLUSH || unfolding <= 0) {
       return;
     }
     double need = unfolding * need(context);
@@ -51,17 +53,20 @@ public final class LeafFlush implements Process {
       context.leafBuilt += unfolding;
       return;
     }
-    double share = 1 - Fast.pow(1 - context.parameters.reserve().flushShare(), context.span);
-    double able = Spending.structureFor(context, share * context.state.pools.mobileKgC());
+    double able =
+        Spending.structureFor(
+            context, context.state.pools.nearAboveKgC(context.parameters.reserve().flushLeft()));
     double met = Math.min(1, able / need);
     build(context, unfolding * met);
     Spending.fromReserve(context, met * need);
     context.leafBuilt += unfolding * met;
-    boolean last = context.month == MIDSUMMER && context.week == YearContext.WEEKS - 1;
+    boolean last = context.month == LeafTime.LAST_FLUSH && context.week == YearContext.WEEKS - 1;
     if (last && context.leafBuilt < 1) {
       giveUp(context, 1 - context.leafBuilt);
       context.leafBuilt = 1;
       context.light.stale = true;
+    } else {
+      context.leafDebtKgC = Spending.costOf(context, (1 - met) * need);
     }
   }
 

@@ -25,7 +25,7 @@ public final class LeafRoom {
   private final double[] costKgCM2 = new double[CrownLight.CELLS];
 
   private static double densityM2M3(TreeState state, SpeciesParameters s) {
-    double dbh = state.trunk.dbhM();
+    double dbh = state.trunk.statureM();
     double diameter = Allometry.crownDiameterM(s, dbh);
     return state.frame.leafFactor
         * state.frame.openLeafFactorAt(dbh)

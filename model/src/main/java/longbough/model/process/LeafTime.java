@@ -12,6 +12,9 @@ final class LeafTime {
   /** kg C in a umol of CO2. */
   static final double KG_C_PER_UMOL = 12.011e-9;
 
+  /** Last month in which spring's leaves are built, that of midsummer. */
+  static final int LAST_FLUSH = 7;
+
   private LeafTime() {}
 
   /**

@@ -14,9 +14,9 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = Q^((T-10)/10) (rs S + rf F) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
+ * M = Q^((T-10)/10) (rs S + rf F e) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
- * f = x (1 + ks) / (x + ks),   x = min(1, R / (fs C))
+ * f = x (1 + ks) / (x + ks),   x = min(1, R / (fs C)),   e = 1 - h (1 - min(1, A / W))
  * </pre>
  *
  * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
@@ -26,11 +26,14 @@ import longbough.model.state.TreeState;
  * leaf area, s shade share by cell; x lit over dark respiration. Q is the answer to a warm spell; a
  * leaf that has grown warmer, by the mean temperature Tg of the thirty days before (degC), respires
  * less at the same temperature (k, 1/degC). f lack of sugar: below a share fs of its ceiling C the
- * reserve R (without its floor) no longer feeds all of wood and roots, half at the share ks. These
- * costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
- * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to the
- * last thirty days Zhu et al. 2021; trees live for weeks on next to nothing, Weber et al. 2018, the
- * form of f is an assumption.
+ * reserve R (without its floor) no longer feeds all of wood and roots, half at the share ks. e of
+ * fine roots: the share h of their respiration lives on the sugar of the day and falls where that,
+ * assimilation A less what leaves respire, doesn't cover the full cost W of wood and roots (kg C).
+ * The other costs stay when leaves go: that is how a tree starves. What the mobile reserve can't
+ * pay is recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to
+ * the last thirty days Zhu et al. 2021; trees live for weeks on next to nothing, Weber et al. 2018;
+ * root respiration falls when girdling cuts off the day's sugar, Hogberg et al. 2003; the forms of
+ * f and e are assumptions.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -50,7 +53,7 @@ public final class Maintenance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ryan1991", "ryan1995", "wright2004", "weber2018", "zhu2021");
+    return List.of("ryan1991", "ryan1995", "wright2004", "weber2018", "zhu2021", "hogberg2003");
   }
 
   @Override
@@ -65,13 +68,13 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     callBack(state.pools, p.fullRespiration());
     double temperature = context.site.temperatureC[context.month - 1];
+    double step = context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
+    double leaf = leaves(context, p, temperature);
     double wood =
-        p.sapwoodRespiration(parameters.species()) * livingWoodKgC(state, parameters)
-            + p.fineRootRespiration() * state.pools.fineRootKgC;
-    wood *= sugar(p, state.pools);
-    double need =
-        context.span * wood / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
-            + leaves(context, p, temperature);
+        step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
+    double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;
+    roots *= 1 - p.currentSugarShare() * (1 - fed(context.earnedKgC - leaf, wood + roots));
+    double need = leaf + sugar(p, state.pools) * (wood + roots);
     context.maintenanceNeedKgC += need;
     Pools pools = state.pools;
     double paid = Math.min(need, pools.mobileKgC());
@@ -79,6 +82,11 @@ public final class Maintenance implements Process {
     state.vitality.unmetMaintenanceKgC += need - paid;
     context.netKgC -= paid;
     context.ledger.book(Flow.MAINTENANCE, paid);
+  }
+
+  /** Share of the costs of wood and roots that the sugar of the day covers. */
+  private static double fed(double incomeKgC, double needKgC) {
+    return needKgC > 0 ? Math.min(1, Math.max(0, incomeKgC) / needKgC) : 1;
   }
 
   /** A reserve that runs short takes back what was set aside for wood, this year's first. */
@@ -136,13 +144,13 @@ public final class Maintenance implements Process {
   }
 
   /** Carbon in wood that respires, kg C. */
-  private static double livingWoodKgC(TreeState state, ModelParameters p) {
-    double inner = 1 - Math.min(1, p.carbon().activeSapwoodM() / (state.trunk.dbhM() / 2));
-    double active = Math.min(state.trunk.sapwoodShare, 1 - inner * inner);
+  private static double livingWoodKgC(YearContext context, ModelParameters p) {
+    TreeState state = context.state;
+    double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
-    return p.reserve().branchLivingShare() * state.limbs.livingWoodKgC()
-        + state.sprouts.woodKgC()
-        + active * axis;
+    context.livingBranchKgC =
+        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    return context.livingBranchKgC + active * axis;
   }
 }

@@ -34,12 +34,12 @@ final class Neighbours {
     LightParameters p = parameters.light();
     openness = opennessOfSite;
     heightM =
-        Allometry.heightM(parameters.species(), state.trunk.dbhM()) * state.frame.heightFactor;
+        Allometry.heightM(parameters.species(), state.trunk.statureM()) * state.frame.heightFactor;
     reachM = 0;
     for (double factor : state.frame.spreadFactor) {
       reachM += factor / CrownFrame.SECTORS;
     }
-    reachM *= Allometry.crownDiameterM(parameters.species(), state.trunk.dbhM()) / 2;
+    reachM *= Allometry.crownDiameterM(parameters.species(), state.trunk.statureM()) / 2;
     crownShare = p.neighbourCrownShare();
     depth = p.neighbourDepth() / crownShare;
   }

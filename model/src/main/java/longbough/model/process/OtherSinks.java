@@ -3,18 +3,23 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
+import longbough.model.parameter.CarbonParameters;
 import longbough.model.state.Pools;
 
 /**
  * Flowers, seeds, root exudates and fungal partners take their part before wood is grown.
  *
  * <pre>
- * out = o G,   G' = (1 - o) G
+ * out = (o + s g) G,   g = min(1, max(0, (H / Hm - u) / (1 - u)))
  * </pre>
  *
- * G the year's growth budget (kg C); o share of it (1). Counted as production, since it is built or
- * given away, but it leaves the tree. Source: from memory; these sinks together take some tenth to
- * a quarter of net production in temperate trees.
+ * G the year's growth budget (kg C); o share of it that exudates and partners take, s share that
+ * flowers and seeds take in a tree of full size (1); H height (m), Hm the species' greatest (m), u
+ * share of it at which a tree begins to bear: young trees spend nothing on seeds, large ones ever
+ * more, which slows their rings. Counted as production, since it is built or given away, but it
+ * leaves the tree. Source: size at maturity goes with the species' greatest size, Journé et al.
+ * 2024; the shares are from memory: these sinks together take some tenth to a quarter of net
+ * production in temperate trees. Mast years are not told from others.
  */
 public final class OtherSinks implements Process {
 
@@ -25,7 +30,7 @@ public final class OtherSinks implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of();
+    return List.of("journe2024");
   }
 
   @Override
@@ -36,9 +41,16 @@ public final class OtherSinks implements Process {
   @Override
   public void run(YearContext context) {
     Pools pools = context.state.pools;
-    double out = context.parameters.carbon().otherSinks() * pools.growthBudgetKgC;
+    double out = share(context) * pools.growthBudgetKgC;
     pools.growthBudgetKgC -= out;
     context.ledger.book(Flow.SEEDS_AND_EXUDATES, out);
     context.ledger.built(out);
+  }
+
+  private static double share(YearContext context) {
+    CarbonParameters p = context.parameters.carbon();
+    double size = context.state.trunk.heightM / context.parameters.species().heightMaxM();
+    double grown = (size - p.maturityHeight()) / (1 - p.maturityHeight());
+    return p.otherSinks() + p.seedShare() * Math.min(1, Math.max(0, grown));
   }
 }

@@ -14,14 +14,16 @@ import longbough.model.state.TreeState;
  * Fine roots die and are renewed in balance with the leaves; a cut root plate grows back slowly.
  *
  * <pre>
- * litter = (1 - exp(-t)) F,   built = min(f m L - (F - litter), b G / (1 + c))
+ * dF/dy = B - t F,   so F' = F k + B (1 - k) / t,   k = exp(-t),   litter = F + B - F'
+ * B = min((f m L - F k) t / (1 - k), b G / (1 + c))
  * p' = p (1 - r)
  * </pre>
  *
- * F fine root carbon (kg C); t turnover (1/year); f fine root over leaf mass; m leaf carbon per
- * area (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share roots may
- * take; p share of root plate lost. Source: functional balance as a principle from memory; fine
- * root to leaf mass from the species files.
+ * F fine root carbon (kg C), B what is built in the year (kg C), evenly over it, so that in balance
+ * the share t of the roots is renewed; t turnover (1/year); f fine root over leaf mass; m leaf
+ * carbon per area (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share
+ * roots may take; p share of root plate lost. Source: functional balance as a principle from
+ * memory; fine root to leaf mass from the species files.
  */
 public final class RootRenewal implements Process {
 
@@ -45,13 +47,15 @@ public final class RootRenewal implements Process {
     ModelParameters p = context.parameters;
     TreeState state = context.state;
     Pools pools = state.pools;
-    double litter = (1 - Fast.exp(-p.root().fineRootTurnover())) * pools.fineRootKgC;
-    pools.fineRootKgC -= litter;
-    context.ledger.book(Flow.ROOT_LITTER, litter);
-    double wanted = Math.max(0, targetKgC(state, p) - pools.fineRootKgC);
+    double turnover = p.root().fineRootTurnover();
+    double kept = Fast.exp(-turnover);
+    double lasting = (1 - kept) / turnover;
+    double wanted = Math.max(0, targetKgC(state, p) - pools.fineRootKgC * kept) / lasting;
     double able = Spending.structureFor(context, p.root().budgetShare() * pools.growthBudgetKgC);
     double built = Math.min(wanted, able);
-    pools.fineRootKgC += built;
+    double after = pools.fineRootKgC * kept + built * lasting;
+    context.ledger.book(Flow.ROOT_LITTER, pools.fineRootKgC + built - after);
+    pools.fineRootKgC = after;
     Spending.fromBudget(context, built);
     Roots roots = state.roots;
     roots.plateLost *= 1 - p.root().plateRecovery();

@@ -9,13 +9,13 @@ final class Spending {
   private Spending() {}
 
   /**
-   * Takes structure and its growth respiration out of the reserve and books both.
+   * Takes structure and its growth respiration out of the reserve near to the buds, and books both.
    *
    * @param structureKgC carbon that ends in the new tissue, kg C
    */
   static void fromReserve(YearContext context, double structureKgC) {
     double cost = context.parameters.carbon().growthRespiration() * structureKgC;
-    context.state.pools.reserveKgC -= structureKgC + cost;
+    context.state.pools.takeNear(structureKgC + cost);
     book(context, structureKgC, cost);
   }
 
@@ -30,6 +30,11 @@ final class Spending {
   /** Structure that an amount of sugar can build, kg C. */
   static double structureFor(YearContext context, double sugarKgC) {
     return Math.max(0, sugarKgC) / (1 + context.parameters.carbon().growthRespiration());
+  }
+
+  /** Sugar that a structure costs, kg C. */
+  static double costOf(YearContext context, double structureKgC) {
+    return structureKgC * (1 + context.parameters.carbon().growthRespiration());
   }
 
   private static void book(YearContext context, double structureKgC, double cost) {

@@ -21,13 +21,14 @@ import longbough.model.state.TreeState;
  * length of the species, v reserve over its set point; n number; t yearly thinning, c crowding
  * where the leaf area they want exceeds their room, from their second year on; y mass of those that
  * die over the mean: the small ones die, so that the mean length of the others is the greater; w
- * wood of a shoot over its length cubed (kg C m-3). Growth is paid from the year's budget in
- * proportion to the sprouts' share of the leaf, up to a limit; the dead fall. Past some years a
- * share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak attachment
- * stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al. 2020 for
- * the course; of a willow coppice's shoots nine in ten died within three years and were a tenth of
- * its mass (abstract, see parameters {@code sprout.dying_size}), of another's an eighth to a fifth
- * in the first season; other numbers mostly assumptions.
+ * wood of a shoot over its length cubed (kg C m-3). Growth is paid from the year's budget by the
+ * part that the sprouts' leaves had in what all leaves earned over the season after their own
+ * respiration, up to a limit: those in the shade of the crown earn little; the dead fall. Past some
+ * years a share a year is counted as limb foliage: fewer sprouts, more bud fullness, the weak
+ * attachment stays on record as the limb's headed tip. Source: Follett et al. 2016, Perrette et al.
+ * 2020 for the course; of a willow coppice's shoots nine in ten died within three years and were a
+ * tenth of its mass (abstract, see parameters {@code sprout.dying_size}), of another's an eighth to
+ * a fifth in the first season; other numbers mostly assumptions.
  */
 public final class SproutGrowth implements Process {
 
@@ -60,9 +61,7 @@ public final class SproutGrowth implements Process {
         wanted += wantedKgC(context, cohort, nextLengthM(context, cohort, firstM));
       }
     }
-    double leaf = context.state.leafAreaM2();
-    double byLeaf = leaf > 0 ? sprouts.leafAreaM2() / leaf : 0;
-    double share = Math.min(context.parameters.sprout().budgetShare(), byLeaf);
+    double share = Math.min(context.parameters.sprout().budgetShare(), earnedShare(context));
     double able = Spending.structureFor(context, share * context.state.pools.growthBudgetKgC);
     double met = wanted > able ? able / wanted : 1;
     for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
@@ -75,6 +74,25 @@ public final class SproutGrowth implements Process {
         sprouts.ageYears[cohort] += 1;
       }
     }
+  }
+
+  /** Part of the season's earnings of all leaves that those of the sprouts brought in, 0 to 1. */
+  private static double earnedShare(YearContext context) {
+    Sprouts sprouts = context.state.sprouts;
+    Limbs limbs = context.state.limbs;
+    CrownLight light = context.light;
+    double own = 0;
+    for (int cohort = 0; cohort < Sprouts.MAX; cohort++) {
+      if (sprouts.leafAreaM2[cohort] > 0) {
+        double earned = light.returnKgCM2[light.sproutCell[cohort]];
+        own += sprouts.leafAreaM2[cohort] * Math.max(0, earned);
+      }
+    }
+    double all = own;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      all += limbs.leafAreaM2[zone] * Math.max(0, light.returnKgCM2[light.zoneCell[zone]]);
+    }
+    return all > 0 ? own / all : 0;
   }
 
   private static void thin(YearContext context, int cohort) {

@@ -8,6 +8,7 @@ import longbough.model.parameter.StrengthParameters;
 import longbough.model.pruning.Placement;
 import longbough.model.state.CauseOfDeath;
 import longbough.model.state.Limbs;
+import longbough.model.state.Organ;
 import longbough.model.state.Pools;
 import longbough.model.state.Sprouts;
 import longbough.model.state.TreeState;
@@ -121,23 +122,24 @@ public final class WindFailure implements Process {
   private static void breakLimb(YearContext context, int limb) {
     Limbs limbs = context.state.limbs;
     Pools pools = context.state.pools;
-    double reserve = pools.mobileKgC() * limbs.woodKgC[limb] / livingWoodKgC(context.state);
     double leaf = 0;
     for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
       leaf += limbs.leafKgC[zone];
     }
-    pools.reserveKgC -= reserve;
+    double reserve = limbs.alive(limb) ? storedKgC(context, limb) : 0;
+    pools.take(Organ.BRANCH, reserve);
     context.ledger.book(Flow.BROKEN, leaf + limbs.woodKgC[limb] + reserve);
     limbs.clear(limb);
     context.state.wounds.loseWithLimb(limb, context.state.year);
   }
 
-  private static double livingWoodKgC(TreeState state) {
-    double sum = state.pools.trunkSapwoodKgC + state.pools.coarseRootKgC;
-    for (int limb = 0; limb < state.limbs.count; limb++) {
-      sum += state.limbs.woodKgC[limb];
-    }
-    return sum > 0 ? sum : 1;
+  /** What the branches hold of the reserve by a limb's share of their living wood, kg C. */
+  private static double storedKgC(YearContext context, int limb) {
+    TreeState state = context.state;
+    double living = context.parameters.reserve().branchLivingShare();
+    double wood = living * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double share = wood > 0 ? living * state.limbs.woodKgC[limb] / wood : 0;
+    return share * state.pools.storedKgC(Organ.BRANCH);
   }
 
   private static void openTear(YearContext context, int limb) {

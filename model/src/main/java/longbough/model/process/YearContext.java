@@ -77,6 +77,15 @@ public final class YearContext {
   /** Assimilation and maintenance booked in the step at hand, kg C. */
   public double netKgC;
 
+  /** Carbon in branches and sprouts that respires, as maintenance has reckoned it, kg C. */
+  public double livingBranchKgC;
+
+  /** Sugar that leaves called out by the warmth still wait for, kg C. */
+  public double leafDebtKgC;
+
+  /** Assimilation of the step at hand, kg C. */
+  public double earnedKgC;
+
   public YearContext(TreeState state, CarbonLedger ledger, EventLog events, RandomStream random) {
     this.state = state;
     this.ledger = ledger;

@@ -17,6 +17,9 @@ public final class Pools {
   /** Non-structural carbohydrate of the whole tree: the reserve. */
   public double reserveKgC;
 
+  /** How the reserve is spread over branches, stem, roots and leaves. */
+  public final Stores stores = new Stores();
+
   /** Most the living wood can hold (set by the reserve process). */
   public double reserveCeilingKgC;
 
@@ -54,6 +57,35 @@ public final class Pools {
     return Math.max(0, reserveKgC - reserveFloorKgC);
   }
 
+  /** What an organ holds of the reserve, kg C. */
+  public double storedKgC(Organ organ) {
+    return stores.share(organ) * reserveKgC;
+  }
+
+  /** Takes reserve from an organ; what it lacks comes from the others. */
+  public void take(Organ organ, double kgC) {
+    stores.take(organ.ordinal(), kgC, reserveKgC);
+    reserveKgC -= kgC;
+  }
+
+  /** Takes reserve from where buds and leaves draw: branches and leaves as they hold it. */
+  public void takeNear(double kgC) {
+    double near = stores.share(Organ.BRANCH) + stores.share(Organ.LEAF);
+    double leaf = near > 0 ? kgC * stores.share(Organ.LEAF) / near : 0;
+    take(Organ.LEAF, leaf);
+    take(Organ.BRANCH, kgC - leaf);
+  }
+
+  /**
+   * Reserve in branches and leaves that can be spent while a share of what they can hold is left,
+   * kg C.
+   */
+  public double nearAboveKgC(double leftShare) {
+    double near = storedKgC(Organ.BRANCH) + storedKgC(Organ.LEAF);
+    double most = stores.ceilingKgC(Organ.BRANCH) + stores.ceilingKgC(Organ.LEAF);
+    return Math.min(mobileKgC(), Math.max(0, near - leftShare * most));
+  }
+
   public double sumKgC() {
     return trunkSapwoodKgC
         + trunkHeartwoodKgC
@@ -70,6 +102,7 @@ public final class Pools {
     coarseRootKgC = other.coarseRootKgC;
     fineRootKgC = other.fineRootKgC;
     reserveKgC = other.reserveKgC;
+    stores.copyFrom(other.stores);
     reserveCeilingKgC = other.reserveCeilingKgC;
     reserveFloorKgC = other.reserveFloorKgC;
     growthBudgetKgC = other.growthBudgetKgC;

@@ -44,6 +44,17 @@ public final class Trunk {
   /** Slow memory of ring width, m per year: what this tree is used to growing. */
   public double ringMemoryM;
 
+  /**
+   * Diameter that the trunk lacks because leaves were lost, m: shoots grow on as if it were there.
+   */
+  public double shootLeadM;
+
+  /** Ring width that shoots keep pace with, m per year. */
+  public double shootPaceM;
+
+  /** Leaf area that this tree is used to carrying, m2. */
+  public double usualLeafM2;
+
   /** Radius at any height by linear interpolation between stations, m. */
   public double radiusAtM(double heightM) {
     double position = heightM / STATION_STEP_M;
@@ -76,6 +87,11 @@ public final class Trunk {
     return 2 * radiusAtM(BREAST_HEIGHT_M);
   }
 
+  /** Trunk diameter that goes with the size of the shoots, m. */
+  public double statureM() {
+    return dbhM() + shootLeadM;
+  }
+
   public void copyFrom(Trunk other) {
     System.arraycopy(other.radiusM, 0, radiusM, 0, MAX_STATIONS);
     System.arraycopy(other.ringRadiusM, 0, ringRadiusM, 0, MAX_YEARS);
@@ -87,5 +103,8 @@ public final class Trunk {
     sapwoodShare = other.sapwoodShare;
     rings = other.rings;
     ringMemoryM = other.ringMemoryM;
+    shootLeadM = other.shootLeadM;
+    shootPaceM = other.shootPaceM;
+    usualLeafM2 = other.usualLeafM2;
   }
 }

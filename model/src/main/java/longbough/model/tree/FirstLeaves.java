@@ -38,8 +38,7 @@ final class FirstLeaves {
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {
       pools.leafAgeShare[age] /= after;
     }
-    double kgCM2 =
-        s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * (1 + p.carbon().shadeCapacity()) / 2;
+    double kgCM2 = s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * p.carbon().meanLeaf();
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       limbs.leafAreaM2[zone] *= after / before;

@@ -72,6 +72,13 @@ public record MeasuredTree(
         List.of());
   }
 
+  /**
+   * Ring width that goes with the pace of its shoots, less where its condition is poor, m a year.
+   */
+  public double shootPaceM(SpeciesParameters s, AllocationParameters p) {
+    return Allometry.ringWidthM(s, dbhM) * ringHabitM(p) / p.ringHabitM();
+  }
+
   /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */
   public double ringHabitM(AllocationParameters p) {
     return p.ringHabitM() * (p.ringHabitLeast() + (1 - p.ringHabitLeast()) * condition);

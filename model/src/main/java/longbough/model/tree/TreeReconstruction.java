@@ -116,6 +116,8 @@ public final class TreeReconstruction {
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     trunk.ringMemoryM = tree.ringHabitM(p.allocation());
+    trunk.shootPaceM = tree.shootPaceM(p.species(), p.allocation());
+    trunk.usualLeafM2 = leaf;
     Heartwood.apply(state, p);
   }
 
@@ -158,6 +160,7 @@ public final class TreeReconstruction {
         Math.min(
             1, p.reserve().startLeast() + p.reserve().startSlope() * state.vitality.startCondition);
     state.pools.reserveKgC = good * state.pools.reserveCeilingKgC;
+    state.pools.stores.even(state.pools.reserveCeilingKgC);
     RadialGrowth.startStore(state, p);
   }
 

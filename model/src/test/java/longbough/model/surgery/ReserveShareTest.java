@@ -7,6 +7,7 @@ import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.state.LimbStatus;
+import longbough.model.state.Organ;
 import longbough.model.state.TreeState;
 import longbough.shared.source.ParameterLibrary;
 import longbough.shared.trait.SpeciesLibrary;
@@ -43,6 +44,8 @@ class ReserveShareTest {
     state.pools.coarseRootKgC = 40;
     state.pools.fineRootKgC = 2;
     state.pools.reserveKgC = 5;
+    ReserveCeiling.set(state, ALL);
+    state.pools.stores.even(state.pools.reserveCeilingKgC);
     return state;
   }
 
@@ -64,16 +67,25 @@ class ReserveShareTest {
   }
 
   @Test
-  void allPartsTogetherHoldAllOfIt() {
+  void allPartsTogetherHoldAllButWhatTheRootsKeep() {
     TreeState state = tree();
-    state.pools.coarseRootKgC = 0;
-    state.pools.fineRootKgC = 0;
+    double roots = state.pools.storedKgC(Organ.ROOT);
     ReserveShare share = begin(state);
     share.takeWithLimb(0, 0.3);
     share.takeWithLimb(0, 0.7);
     share.takeWithLimb(1, 1);
     share.takeWithSapwood(100);
-    assertThat(state.pools.reserveKgC).isBetween(0.0, 1e-12);
+    assertThat(state.pools.reserveKgC).isCloseTo(roots, within(1e-12));
+    assertThat(state.pools.storedKgC(Organ.ROOT)).isCloseTo(roots, within(1e-12));
+  }
+
+  @Test
+  void aLimbTakesLittleWhereTheFlushHasEmptiedTheBranches() {
+    TreeState late = tree();
+    TreeState emptied = tree();
+    emptied.pools.takeNear(0.8 * emptied.pools.storedKgC(Organ.BRANCH));
+    double before = begin(late).takeWithLimb(0, 1);
+    assertThat(begin(emptied).takeWithLimb(0, 1)).isCloseTo(0.2 * before, within(1e-12));
   }
 
   @Test
@@ -98,18 +110,26 @@ class ReserveShareTest {
   }
 
   @Test
-  void aCutLeavesTheReserveOverItsCeilingAsItWas() {
+  void aCutLeavesEveryOrganFilledAsItWas() {
     TreeState state = tree();
-    ReserveCeiling.set(state, ALL);
-    double before = state.pools.reserveKgC / state.pools.reserveCeilingKgC;
+    state.pools.take(Organ.BRANCH, 0.3);
+    state.pools.take(Organ.ROOT, 0.1);
+    double branch = fill(state, Organ.BRANCH);
+    double stem = fill(state, Organ.STEM);
+    double root = fill(state, Organ.ROOT);
     ReserveShare share = begin(state);
     share.takeWithLimb(0, 1);
     state.limbs.clear(0);
     share.takeWithSapwood(20);
     state.pools.trunkSapwoodKgC -= 20;
     ReserveCeiling.set(state, ALL);
-    assertThat(state.pools.reserveKgC / state.pools.reserveCeilingKgC)
-        .isCloseTo(before, within(1e-12));
+    assertThat(fill(state, Organ.BRANCH)).isCloseTo(branch, within(1e-12));
+    assertThat(fill(state, Organ.STEM)).isCloseTo(stem, within(1e-12));
+    assertThat(fill(state, Organ.ROOT)).isCloseTo(root, within(1e-12));
+  }
+
+  private static double fill(TreeState state, Organ organ) {
+    return state.pools.storedKgC(organ) / state.pools.stores.ceilingKgC(organ);
   }
 
   @Test

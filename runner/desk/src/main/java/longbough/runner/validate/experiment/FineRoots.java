@@ -14,6 +14,8 @@ public final class FineRoots implements Experiment {
   /** Roots are renewed once, at the year's end. */
   private static final int LAST_MONTH = 12;
 
+  private static final double ENOUGH = 10;
+
   @Override
   public List<String> checks() {
     return List.of("U17");
@@ -32,6 +34,8 @@ public final class FineRoots implements Experiment {
   private static double turnover(String species) {
     Bench bench = Bench.inLeaf(Lab.of(species, DBH_M, Lab.MARITIME, 1, 1));
     double standing = bench.context.state.pools.fineRootKgC;
+    // A tree that can pay for what dies: roots are renewed through the year only then.
+    bench.context.state.pools.growthBudgetKgC = ENOUGH * standing;
     return bench.monthKgC(new RootRenewal(), Flow.ROOT_LITTER, LAST_MONTH) / standing;
   }
 }

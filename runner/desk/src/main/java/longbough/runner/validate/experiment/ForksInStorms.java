@@ -76,7 +76,7 @@ public final class ForksInStorms implements Experiment {
     double[] trunksM = {0.2, 0.3, 0.4, 0.5, 0.6, 0.8};
     FreshTree[] trees = new FreshTree[trunksM.length];
     for (int i = 0; i < trunksM.length; i++) {
-      trees[i] = FreshTree.of("quercus-virginiana", trunksM[i]);
+      trees[i] = FreshTree.of("quercus-virginiana", trunksM[i], Lab.SUBTROPICAL);
     }
     SpeciesTraits traits = SpeciesLibrary.load().get("quercus-virginiana");
     ParameterTable table = GeneralNumbers.table().with(traits.numbers());
@@ -123,8 +123,8 @@ public final class ForksInStorms implements Experiment {
     return (forkBroken ? FORK : 0) + (other ? 2 : 0);
   }
 
-  // The lab's climate is too cool for live oak, which stands there with a tenth of its leaves: the
-  // wind meets those that its trunk carries at home.
+  // The fresh tree holds the leaves of a winter; the storm comes when this spring's are out as
+  // well.
   private static void fullLeaf(TreeState state) {
     for (int zone = 0; zone < state.limbs.count * Limbs.ZONES; zone++) {
       state.limbs.leafAreaM2[zone] = state.limbs.fullLeafAreaM2[zone];

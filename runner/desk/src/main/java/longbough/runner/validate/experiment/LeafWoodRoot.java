@@ -3,11 +3,17 @@ package longbough.runner.validate.experiment;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import longbough.model.history.YearColumn;
 import longbough.model.state.TreeState;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.shared.trait.LeafHabit;
+import longbough.shared.trait.LeafType;
+import longbough.shared.trait.SpeciesLibrary;
+import longbough.shared.trait.SpeciesTraits;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * F07-F10: leaf against sapwood area, leaf mass per area, root against shoot, and the sapwood share
@@ -74,9 +80,11 @@ public final class LeafWoodRoot implements Experiment {
     return state.trunk.sapwoodShare * Math.PI * radius * radius;
   }
 
+  // The source's figures are medians over many species, so both groups are the whole library's.
   private static Finding leafMass(Check check) {
-    double broad = leafMass(Trees.DECIDUOUS);
-    double needle = leafMass(Trees.CONIFERS);
+    double broad =
+        leafMass(s -> s.leafType() == LeafType.BROADLEAF && s.leafHabit() == LeafHabit.DECIDUOUS);
+    double needle = leafMass(s -> s.leafType() == LeafType.NEEDLE);
     double times = needle / broad;
     return new Finding(
         check.id(),
@@ -84,16 +92,19 @@ public final class LeafWoodRoot implements Experiment {
         check.band() + ", conifers 3 to 4 times",
         check.holds(broad),
         times >= 3 && times <= 4,
-        "Mean over the sun and shade leaves of the crown of an open-grown tree of 30 cm dbh; same"
-            + " species as in F09.",
+        "Medians over all deciduous broadleaves and all needle trees of the library; each the mean"
+            + " over the sun and shade leaves of the crown of an open-grown tree of 30 cm dbh.",
         List.of(check.readings(broad).get(0), new Reading(times, 3, 4)));
   }
 
-  private static double leafMass(List<String> species) {
-    return species.stream()
-        .mapToDouble(s -> Trees.leafMassPerAreaKgM2(lab(s, DBH_M)))
-        .average()
-        .orElseThrow();
+  private static double leafMass(Predicate<SpeciesTraits> group) {
+    SpeciesLibrary library = SpeciesLibrary.load();
+    double[] each =
+        library.ids().stream()
+            .filter(id -> group.test(library.get(id)))
+            .mapToDouble(id -> Trees.leafMassPerAreaKgM2(lab(id, DBH_M)))
+            .toArray();
+    return new Median().evaluate(each);
   }
 
   private static Finding rootOverShoot(Check check, List<Played> deciduous, List<Played> conifers) {

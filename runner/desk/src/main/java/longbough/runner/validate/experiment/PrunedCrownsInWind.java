@@ -27,7 +27,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 public final class PrunedCrownsInWind implements Experiment {
   private static final double DOSE = 1.0 / 3;
   private static final String TILT =
-      "Live oak of 10 cm in leaf, a third of the foliage taken; slope of the trunk at half height under"
+      "Live oak of 10 cm in leaf, humid subtropical, a third of the foliage taken; slope of the trunk at half height under"
           + " the model's drag, which is static: no sway.";
   private static final String MAPLE = "Red maple of 10 cm in leaf, a third of the foliage taken.";
 
@@ -45,7 +45,7 @@ public final class PrunedCrownsInWind implements Experiment {
   }
 
   private static List<Finding> tilts(Map<String, Check> checks) {
-    FreshTree oak = FreshTree.of("quercus-virginiana", 0.1);
+    FreshTree oak = FreshTree.of("quercus-virginiana", 0.1, Lab.SUBTROPICAL);
     double height = oak.stand().state.heightM() / 2;
     double whole = tilt(oak.after(null), height);
     double reduced = tilt(oak.after(dosed(oak, PrunedCrownsInWind::reduce)), height) / whole;

@@ -36,7 +36,7 @@ final class Trees {
 
   /** Dry leaf mass per leaf area, mean over the crown of the tree at the start, kg/m2. */
   static double leafMassPerAreaKgM2(Lab lab) {
-    TreeState start = lab.alone(0).futures().get(0).snapshots().get(0);
+    TreeState start = lab.start();
     CrownLight light = new CrownLight();
     new LightField().compute(start, light, lab.meanParameters(), 1);
     double built = 0;

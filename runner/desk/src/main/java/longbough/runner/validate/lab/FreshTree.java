@@ -5,6 +5,7 @@ import java.util.List;
 import longbough.model.history.CarbonLedger;
 import longbough.model.history.EventLog;
 import longbough.model.history.VisitRow;
+import longbough.model.parameter.Climate;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.process.WindLoading;
 import longbough.model.process.YearContext;
@@ -23,17 +24,24 @@ public final class FreshTree {
 
   private final TreeState start;
   private final ModelParameters parameters;
+  private final Climate climate;
 
-  private FreshTree(TreeState start, ModelParameters parameters) {
+  private FreshTree(TreeState start, ModelParameters parameters, Climate climate) {
     this.start = start;
     this.parameters = parameters;
+    this.climate = climate;
   }
 
-  /** The mean open-grown tree of a species at a trunk diameter, m. */
+  /** The mean open-grown tree of a temperate species at a trunk diameter, m. */
   public static FreshTree of(String species, double dbhM) {
-    Lab lab = Lab.of(species, dbhM, Lab.MARITIME, 1, 1);
+    return of(species, dbhM, Lab.MARITIME);
+  }
+
+  /** The same in the climate in which the species lives. */
+  public static FreshTree of(String species, double dbhM, Climate climate) {
+    Lab lab = Lab.of(species, dbhM, climate, 1, 1);
     TreeState state = lab.alone(0).futures().get(0).snapshots().get(0);
-    return new FreshTree(state, lab.meanParameters());
+    return new FreshTree(state, lab.meanParameters(), climate);
   }
 
   /** A copy to work on; nothing done to it touches this tree. */
@@ -47,8 +55,8 @@ public final class FreshTree {
     context.parameters = parameters;
     context.month = Season.SUMMER.month();
     context.site.windExposure = 1;
-    context.site.gustTenYearMs = Lab.MARITIME.gustTenYearMs();
-    context.site.gustFiftyYearMs = Lab.MARITIME.gustFiftyYearMs();
+    context.site.gustTenYearMs = climate.gustTenYearMs();
+    context.site.gustFiftyYearMs = climate.gustFiftyYearMs();
     context.ledger.open(state.totalKgC());
     return context;
   }

@@ -42,6 +42,7 @@ public final class Lab {
   public static final Climate MARITIME = ClimateLibrary.get("maritime_temperate");
   public static final Climate CONTINENTAL = ClimateLibrary.get("continental_temperate");
   public static final Climate MEDITERRANEAN = ClimateLibrary.get("mediterranean");
+  public static final Climate SUBTROPICAL = ClimateLibrary.get("humid_subtropical");
 
   private static final Site OPEN = new Site(1, 200, 0.7, 1);
   private static final double GOOD = 0.85;

@@ -110,6 +110,7 @@ class IndependentCarbonYearTest {
     n.put("ailment", state.vitality.ailment);
     n.put("wood_rate", c.sapwoodRespiration(s));
     n.put("root_rate", c.fineRootRespiration());
+    n.put("current_sugar", c.currentSugarShare());
     n.put("active_m", c.activeSapwoodM());
     n.put("full_respiration", c.fullRespiration());
     n.put("half", c.respirationHalf());

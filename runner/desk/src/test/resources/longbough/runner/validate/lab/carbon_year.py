@@ -50,13 +50,17 @@ def leaf_respiration(m):
     return rate * KG_C_PER_UMOL * seconds * warm * p["leaf_on"][m]
 
 
-def wood_respiration(m):
-    """Of wood and fine roots well fed with sugar, kg C a month."""
+def wood_respiration(m, income):
+    """Of wood and fine roots well fed from the store, kg C a month; income is what leaves send."""
     inner = 1 - min(1.0, p["active_m"] / (p["dbh_m"] / 2))
     active = min(p["sapwood_share"], 1 - inner * inner)
     living = p["branch_living"] * p["limbs"] + active * (p["trunk"] + p["coarse_roots"])
-    rate = p["wood_rate"] * living + p["root_rate"] * p["fine_roots"]
-    return rate / 12 * p["q10"] ** ((p["t"][m] - 10) / 10)
+    warm = p["q10"] ** ((p["t"][m] - 10) / 10) / 12
+    wood = p["wood_rate"] * living * warm
+    roots = p["root_rate"] * p["fine_roots"] * warm
+    # Part of the roots' respiration ends where the day's sugar doesn't pay for it.
+    short = 1 - min(1.0, max(0.0, income) / (wood + roots))
+    return wood + roots * (1 - p["current_sugar"] * short)
 
 
 def set_point(m):
@@ -87,7 +91,8 @@ def slope(m, gross, leaf, wood):
 
 state = [p["start"], 0.0]
 for month in range(12):
-    rhs = slope(month, earned(month), leaf_respiration(month), wood_respiration(month))
+    gross, leaf = earned(month), leaf_respiration(month)
+    rhs = slope(month, gross, leaf, wood_respiration(month, gross - leaf))
     done = solve_ivp(rhs, (0.0, 1.0), state, method="DOP853", rtol=1e-10, atol=1e-12, max_step=0.01)
     assert done.success and all(math.isfinite(v) for v in done.y[:, -1])
     # Before the leaves are out nothing grows, and what the wood can't hold is lost.
