@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
-import longbough.model.SimulationInput;
 import longbough.model.pruning.Regime;
 import longbough.runner.client.file.Client;
 import longbough.runner.client.file.Party;
@@ -71,26 +70,6 @@ class ClientReportTest {
 
   @Test
   void hostileTextStaysText() throws Exception {
-    List<Regime> regimes =
-        List.of(
-            new Regime(HOSTILE, HOSTILE, List.of()),
-            new Regime("b\u0000\u202e\ud800", "&amp;", List.of()));
-    Comparison plain = InventedHistories.comparison(5, 4, regimes);
-    SimulationInput in = plain.input();
-    SimulationInput hostile =
-        new SimulationInput(
-            HOSTILE,
-            in.species(),
-            in.parameters(),
-            in.tree(),
-            in.site(),
-            in.climate(),
-            regimes,
-            in.years(),
-            in.members(),
-            in.seed(),
-            new SimulationInput.Crew(1, "<b>", 0),
-            List.of(HOSTILE));
     Client client =
         new Client(
             HOSTILE,
@@ -107,7 +86,7 @@ class ClientReportTest {
             HOSTILE,
             "en",
             Messages.english());
-    ClientInput input = input(new Comparison(hostile, plain.regimes(), 2, 0), client);
+    ClientInput input = input(InventedHistories.hostile(HOSTILE), client);
     for (String page : List.of(ClientReport.screen(input), ClientReport.paper(input))) {
       assertThat(page).doesNotContain("<script", "<img", "<b>", "\u202e", "\u0000");
       Document document = parsed(page);

@@ -41,6 +41,31 @@ public final class InventedHistories {
     return comparison(members, years, regimes(years));
   }
 
+  /** A comparison in which a text that means harm stands wherever a scenario may name something. */
+  public static Comparison hostile(String text) {
+    List<Regime> regimes =
+        List.of(
+            new Regime(text, text, List.of()),
+            new Regime("b\u0000\u202e\ud800", "&amp;", List.of()));
+    Comparison plain = comparison(5, 4, regimes);
+    SimulationInput in = plain.input();
+    SimulationInput hostile =
+        new SimulationInput(
+            text,
+            in.species(),
+            in.parameters(),
+            in.tree(),
+            in.site(),
+            in.climate(),
+            regimes,
+            in.years(),
+            in.members(),
+            in.seed(),
+            new SimulationInput.Crew(1, "<b>", 0),
+            List.of(text));
+    return new Comparison(hostile, plain.regimes(), 2, 0);
+  }
+
   public static Comparison comparison(int members, int years, List<Regime> regimes) {
     SimulationInput input = input(regimes, members, years);
     List<RegimeResult> results = new ArrayList<>();

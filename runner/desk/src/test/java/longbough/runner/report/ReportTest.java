@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
-import longbough.model.SimulationInput;
-import longbough.model.pruning.Regime;
 import longbough.runner.chart.ChartSet;
 import longbough.runner.chart.MarkupText;
 import longbough.runner.compare.Comparison;
@@ -88,27 +86,7 @@ class ReportTest {
 
   @Test
   void hostileTextStaysText() throws Exception {
-    List<Regime> regimes =
-        List.of(
-            new Regime(HOSTILE, HOSTILE, List.of()),
-            new Regime("b\u0000\u202e\ud800", "&amp;", List.of()));
-    Comparison plain = InventedHistories.comparison(5, 4, regimes);
-    SimulationInput in = plain.input();
-    SimulationInput hostile =
-        new SimulationInput(
-            HOSTILE,
-            in.species(),
-            in.parameters(),
-            in.tree(),
-            in.site(),
-            in.climate(),
-            regimes,
-            in.years(),
-            in.members(),
-            in.seed(),
-            new SimulationInput.Crew(1, "<b>", 0),
-            List.of(HOSTILE));
-    String page = page(new Comparison(hostile, plain.regimes(), 2, 0), List.of());
+    String page = page(InventedHistories.hostile(HOSTILE), List.of());
     assertThat(page).doesNotContain("<script", "<img", "<b>", "\u202e", "\u0000");
     Document document = parsed(page);
     assertThat(document.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo(HOSTILE);
