@@ -10,8 +10,10 @@ import longbough.model.pruning.Regime;
 import longbough.model.tree.MeasuredTree;
 import longbough.model.tree.MeasuredTree.KnownCavity;
 import longbough.model.tree.MeasuredTree.OldWound;
+import longbough.shared.quantity.Range;
 import longbough.shared.source.ParameterLibrary;
 import longbough.shared.source.ParameterTable;
+import longbough.shared.source.Sourced;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
 
@@ -65,6 +67,16 @@ public final class PlayedTrees {
 
   public static ParameterTable table(String species) {
     return ParameterLibrary.general().with(SpeciesLibrary.load().get(species).numbers());
+  }
+
+  /** The same table with one parameter set, if need be outside its plausible range. */
+  public static ParameterTable with(ParameterTable table, String name, double value) {
+    Sourced row = table.get(name);
+    Range wide = new Range(Math.min(value, row.range().low()), Math.max(value, row.range().high()));
+    Sourced set =
+        new Sourced(
+            name, value, row.unit(), wide, false, row.basis(), row.citation(), "set for a test");
+    return table.with(ParameterTable.of(List.of(set)));
   }
 
   public static ModelParameters parameters(String species) {

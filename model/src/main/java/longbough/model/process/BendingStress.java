@@ -61,7 +61,7 @@ final class BendingStress {
       limb[i] = 0;
       if (limbs.alive(i)) {
         double rise = limbs.lengthM[i] * angles.cos(limbs, i);
-        int at = station(limbs.heightM[i], state.trunk);
+        int at = state.trunk.stationBelow(limbs.heightM[i]);
         double arm = 0;
         for (int zone = 0; zone < Limbs.ZONES; zone++) {
           double leaf = limbs.leafAreaM2[i * Limbs.ZONES + zone];
@@ -84,22 +84,16 @@ final class BendingStress {
         double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
         add(
             profile,
-            station(foot, state.trunk),
+            state.trunk.stationBelow(foot),
             foot + sprouts.lengthM[cohort] / 2,
             sprouts.leafAreaM2[cohort]);
       }
     }
   }
 
-  /** Station of the trunk at or below a height. */
-  private static int station(double heightM, Trunk trunk) {
-    return Math.max(0, Math.min(trunk.stations - 1, (int) (heightM / Trunk.STATION_STEP_M)));
-  }
-
   /** Puts leaves into the wind of their height; returns the load on them. */
   private double add(WindProfile profile, int at, double heightM, double areaM2) {
-    int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
-    station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
+    int station = Trunk.stationNear(heightM);
     double caught = areaM2 * profile.inLeaf(station);
     load[at] += caught;
     turn[at] += caught * (station - at) * Trunk.STATION_STEP_M;

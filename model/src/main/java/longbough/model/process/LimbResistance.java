@@ -62,7 +62,7 @@ public final class LimbResistance implements Process {
     Arrays.fill(wind.sproutHazard, 0);
     stressPerDemand = stressPerDemand(context);
     double worst = 0;
-    if (wind.topStation >= 0) {
+    if (wind.centreM > 0) {
       limbDecay(context.state.wounds, wind);
       worst = Math.max(weakestLimb(context, 0), 0);
       worst = weakestSprout(context, worst);
@@ -110,18 +110,13 @@ public final class LimbResistance implements Process {
     double sum = 0;
     for (int zone = 0; zone < Limbs.ZONES; zone++) {
       double position = Limbs.zonePosition(zone);
-      double profile = p.profile().inLeaf(station(limbs.heightM[limb] + rise * position));
+      double profile = p.profile().inLeaf(Trunk.stationNear(limbs.heightM[limb] + rise * position));
       sum += limbs.leafAreaM2[limb * Limbs.ZONES + zone] * position * length * profile;
     }
     double along = context.state.sprouts.position[limb];
-    double profile = p.profile().inLeaf(station(limbs.heightM[limb] + rise * along));
+    double profile = p.profile().inLeaf(Trunk.stationNear(limbs.heightM[limb] + rise * along));
     sum += context.state.sprouts.leafAreaM2[limb] * along * length * profile;
     return sum * context.wind.areaPerLeafArea;
-  }
-
-  private static int station(double heightM) {
-    int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
-    return Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
   }
 
   private static double union(YearContext context, int limb) {
@@ -168,7 +163,7 @@ public final class LimbResistance implements Process {
         cohort < Limbs.MAX
             ? state.limbs.heightM[cohort]
             : Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
-    double profile = context.parameters.strength().profile().inLeaf(station(foot + half));
+    double profile = context.parameters.strength().profile().inLeaf(Trunk.stationNear(foot + half));
     double leaf = state.sprouts.leafAreaM2[cohort] / state.sprouts.count[cohort];
     return context.wind.areaPerLeafArea * leaf * half * profile;
   }
@@ -180,7 +175,8 @@ public final class LimbResistance implements Process {
         p.sproutUnionStart() + (1 - p.sproutUnionStart()) * age / (age + p.sproutUnionHalfYears());
     if (cohort >= Limbs.MAX) {
       double height = Math.min(Sprouts.trunkHeightM(cohort), context.state.trunk.heightM);
-      union *= 1 - p.decayedUnionLoss() * context.state.sections.areaFraction[station(height)];
+      union *=
+          1 - p.decayedUnionLoss() * context.state.sections.areaFraction[Trunk.stationNear(height)];
     } else {
       double decay = context.wind.limbDecayShare[cohort];
       union *= 1 - p.decayedUnionLoss() * decay * decay * decay;

@@ -149,8 +149,7 @@ public final class Maintenance implements Process {
     double active = p.carbon().activeShare(state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     Pools pools = state.pools;
     double axis = pools.trunkSapwoodKgC + pools.trunkHeartwoodKgC + pools.coarseRootKgC;
-    context.livingBranchKgC =
-        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    context.livingBranchKgC = state.livingBranchKgC(p.reserve().branchLivingShare());
     return context.livingBranchKgC + active * axis;
   }
 }

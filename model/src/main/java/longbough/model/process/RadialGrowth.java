@@ -151,9 +151,7 @@ public final class RadialGrowth implements Process {
   }
 
   private double breastShare(TreeState state) {
-    int station =
-        Math.min(state.trunk.stations - 1, (int) (Trunk.BREAST_HEIGHT_M / Trunk.STATION_STEP_M));
-    return shares.trunk(station);
+    return shares.trunk(state.trunk.stationBelow(Trunk.BREAST_HEIGHT_M));
   }
 
   private double thicken(TreeState state, double area) {

@@ -46,8 +46,7 @@ public final class ReserveCeiling implements Process {
   /** Sets ceiling and floor for a tree as it stands. */
   public static void set(TreeState state, ModelParameters p) {
     SpeciesParameters s = p.species();
-    double branches =
-        p.reserve().branchLivingShare() * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double branches = state.livingBranchKgC(p.reserve().branchLivingShare());
     double stem = p.reserve().stemMax(s, state.trunk.dbhM() / 2, state.trunk.sapwoodShare);
     double rootShare = Math.max(p.reserve().rootLivingShare(), state.trunk.sapwoodShare);
     double dryToSugar = p.carbon().sugarCarbon() / p.carbon().woodCarbon();

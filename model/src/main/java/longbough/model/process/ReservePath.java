@@ -33,13 +33,14 @@ import longbough.model.state.TreeState;
  * they export, Study of sugar export (red oak); the forms and rates are assumptions.
  */
 public final class ReservePath {
-  private final double[] held = new double[Organ.values().length];
-  private final double[] room = new double[Organ.values().length];
-
+  private static final Organ[] ORGANS = Organ.values();
   private static final int LEAF = Organ.LEAF.ordinal();
   private static final int BRANCH = Organ.BRANCH.ordinal();
   private static final int STEM = Organ.STEM.ordinal();
   private static final int ROOT = Organ.ROOT.ordinal();
+
+  private final double[] held = new double[ORGANS.length];
+  private final double[] room = new double[ORGANS.length];
 
   /**
    * Shares out what a step has changed.
@@ -76,8 +77,6 @@ public final class ReservePath {
     stores.spread(held);
     context.earnedKgC = 0;
   }
-
-  private static final Organ[] ORGANS = Organ.values();
 
   private void unload(double kgC) {
     double free = 0;

@@ -137,7 +137,7 @@ public final class WindFailure implements Process {
   private static double storedKgC(YearContext context, int limb) {
     TreeState state = context.state;
     double living = context.parameters.reserve().branchLivingShare();
-    double wood = living * state.limbs.livingWoodKgC() + state.sprouts.woodKgC();
+    double wood = state.livingBranchKgC(living);
     double share = wood > 0 ? living * state.limbs.woodKgC[limb] / wood : 0;
     return share * state.pools.storedKgC(Organ.BRANCH);
   }

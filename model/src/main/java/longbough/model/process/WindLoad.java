@@ -9,9 +9,6 @@ public final class WindLoad {
   /** {@link #weakestCohort} where no limb or sprout is thick enough to count. */
   public static final int NONE = -1;
 
-  /** Drag area in leaf of all foliage nearest to each station, m2. */
-  public final double[] dragAreaM2 = new double[Trunk.MAX_STATIONS];
-
   /**
    * Load at 10 m that enters the trunk at each station, in leaf, m2: drag area of what is attached
    * there, each leaf at the wind of its own height.
@@ -25,9 +22,6 @@ public final class WindLoad {
 
   public final double[] turnLeaflessM3 = new double[Trunk.MAX_STATIONS];
 
-  /** Highest station with drag; -1 for a bare tree. */
-  public int topStation;
-
   /** Decay below a limb's heading cuts as a share of its radius there, by limb, 0 to 1. */
   public final double[] limbDecayShare = new double[Limbs.MAX];
 
@@ -37,7 +31,7 @@ public final class WindLoad {
   /** Bending moment at the ground at the reference speed, as last computed, N m. */
   public double baseMomentNm;
 
-  /** Height of the centre of the drag area, m. */
+  /** Height of the centre of the drag area, m; 0 for a bare tree. */
   public double centreM;
 
   /** Gust (3 s, 10 m, open country) that breaks the stem, in leaf and leafless, m/s. */

@@ -45,12 +45,10 @@ public final class WindLoading implements Process {
   public void run(YearContext context) {
     TreeState state = context.state;
     WindLoad wind = context.wind;
-    Arrays.fill(wind.dragAreaM2, 0);
     Arrays.fill(wind.loadInLeafM2, 0);
     Arrays.fill(wind.loadLeaflessM2, 0);
     Arrays.fill(wind.turnInLeafM3, 0);
     Arrays.fill(wind.turnLeaflessM3, 0);
-    wind.topStation = -1;
     wind.centreM = 0;
     double leafM2 = state.leafAreaM2();
     if (!state.vitality.alive || !(leafM2 > 0)) {
@@ -87,7 +85,7 @@ public final class WindLoading implements Process {
     double moment = 0;
     for (int limb = 0; limb < limbs.count; limb++) {
       double rise = limbs.lengthM[limb] * angles.cos(limbs, limb);
-      int at = station(limbs.heightM[limb], state.trunk);
+      int at = state.trunk.stationBelow(limbs.heightM[limb]);
       for (int zone = 0; zone < Limbs.ZONES; zone++) {
         double height = limbs.heightM[limb] + rise * Limbs.zonePosition(zone);
         moment += add(wind, at, height, perLeaf * limbs.leafAreaM2[limb * Limbs.ZONES + zone]);
@@ -104,16 +102,11 @@ public final class WindLoading implements Process {
       double leafM2 = state.sprouts.leafAreaM2[cohort];
       if (leafM2 > 0) {
         double foot = Math.min(Sprouts.trunkHeightM(cohort), state.trunk.heightM);
-        int at = station(foot, state.trunk);
+        int at = state.trunk.stationBelow(foot);
         moment += add(wind, at, foot + state.sprouts.lengthM[cohort] / 2, perLeaf * leafM2);
       }
     }
     return moment;
-  }
-
-  /** Station of the trunk at or below a height. */
-  private static int station(double heightM, Trunk trunk) {
-    return Math.max(0, Math.min(trunk.stations - 1, (int) (heightM / Trunk.STATION_STEP_M)));
   }
 
   /** Puts leaves into the wind of their height, which the trunk feels where they are attached. */
@@ -121,10 +114,7 @@ public final class WindLoading implements Process {
     if (!(areaM2 > 0)) {
       return 0;
     }
-    int station = (int) (heightM / Trunk.STATION_STEP_M + 0.5);
-    station = Math.max(0, Math.min(Trunk.MAX_STATIONS - 1, station));
-    wind.dragAreaM2[station] += areaM2;
-    wind.topStation = Math.max(wind.topStation, station);
+    int station = Trunk.stationNear(heightM);
     double arm = (station - at) * Trunk.STATION_STEP_M;
     double inLeaf = areaM2 * profile.inLeaf(station);
     double leafless = areaM2 * profile.leafless(station);

@@ -30,6 +30,11 @@ public final class TreeState {
     return limbs.leafKgC() + sprouts.leafKgC();
   }
 
+  /** Carbon in living wood of branches and sprouts, by the living share of limb wood, kg C. */
+  public double livingBranchKgC(double limbLivingShare) {
+    return limbLivingShare * limbs.livingWoodKgC() + sprouts.woodKgC();
+  }
+
   /** All carbon in the tree, dead limbs still attached included, kg C. */
   public double totalKgC() {
     return pools.sumKgC() + leafKgC() + limbs.woodKgC() + sprouts.woodKgC();

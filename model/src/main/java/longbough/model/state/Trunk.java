@@ -82,6 +82,17 @@ public final class Trunk {
     return now * Math.max(0, Math.min(1, then / breast));
   }
 
+  /** Station of the standing trunk at or below a height. */
+  public int stationBelow(double heightM) {
+    return Math.max(0, Math.min(stations - 1, (int) (heightM / STATION_STEP_M)));
+  }
+
+  /** Station nearest to a height, be it above the trunk. */
+  public static int stationNear(double heightM) {
+    int station = (int) (heightM / STATION_STEP_M + 0.5);
+    return Math.max(0, Math.min(MAX_STATIONS - 1, station));
+  }
+
   /** Trunk diameter at breast height, m. */
   public double dbhM() {
     return 2 * radiusAtM(BREAST_HEIGHT_M);

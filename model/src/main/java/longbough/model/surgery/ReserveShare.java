@@ -30,8 +30,7 @@ public final class ReserveShare {
   void begin(TreeState tree, ModelParameters parameters) {
     state = tree;
     limbLiving = parameters.reserve().branchLivingShare();
-    double branches = limbLiving * tree.limbs.livingWoodKgC() + tree.sprouts.woodKgC();
-    perBranch = per(Organ.BRANCH, branches);
+    perBranch = per(Organ.BRANCH, tree.livingBranchKgC(limbLiving));
     perStem = per(Organ.STEM, tree.pools.trunkSapwoodKgC);
     perLeaf = per(Organ.LEAF, tree.leafKgC());
   }

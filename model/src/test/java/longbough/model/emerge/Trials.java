@@ -18,9 +18,7 @@ import longbough.model.pruning.Regime;
 import longbough.model.pruning.Season;
 import longbough.model.pruning.Timing;
 import longbough.model.pruning.Visit;
-import longbough.shared.quantity.Range;
 import longbough.shared.source.ParameterTable;
-import longbough.shared.source.Sourced;
 import longbough.shared.trait.SpeciesLibrary;
 
 /**
@@ -63,13 +61,8 @@ final class Trials {
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
   Trials with(String name, double value) {
-    Sourced row = parameters.get(name);
-    Range wide = new Range(Math.min(value, row.range().low()), Math.max(value, row.range().high()));
-    Sourced set =
-        new Sourced(
-            name, value, row.unit(), wide, false, row.basis(), row.citation(), "set for a test");
     return new Trials(
-        species, dbhM, climate, years, members, parameters.with(ParameterTable.of(List.of(set))));
+        species, dbhM, climate, years, members, PlayedTrees.with(parameters, name, value));
   }
 
   Trials in(Climate other) {

@@ -3,16 +3,13 @@ package longbough.model.process;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import longbough.model.PlayedTrees;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
-import longbough.shared.quantity.Range;
 import longbough.shared.source.ParameterTable;
-import longbough.shared.source.Sourced;
 import longbough.shared.trait.SpeciesLibrary;
 import org.junit.jupiter.api.Test;
 
@@ -69,21 +66,10 @@ class RingSharesTest {
 
   private RingShares shares(double sway) {
     ParameterTable table = PlayedTrees.table("tilia-cordata");
-    Sourced row = table.get("allocation.sway_share");
-    Sourced set =
-        new Sourced(
-            row.name(),
-            sway,
-            row.unit(),
-            new Range(0, 1),
-            false,
-            row.basis(),
-            row.citation(),
-            "set for a test");
     ModelParameters p =
         ModelParameters.of(
             SpeciesLibrary.load().get("tilia-cordata"),
-            table.with(ParameterTable.of(List.of(set))));
+            PlayedTrees.with(table, "allocation.sway_share", sway));
     RingShares shares = new RingShares();
     shares.read(state, p);
     return shares;

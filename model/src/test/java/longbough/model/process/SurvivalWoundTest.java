@@ -2,11 +2,9 @@ package longbough.model.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
+import longbough.model.PlayedTrees;
 import longbough.model.pruning.Placement;
-import longbough.shared.quantity.Range;
 import longbough.shared.source.ParameterTable;
-import longbough.shared.source.Sourced;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -29,21 +27,7 @@ class SurvivalWoundTest {
   /** Open wounds as large as the trunk kill for certain, and nothing else does. */
   private static ParameterTable deadly() {
     ParameterTable table = TestTrunks.table(TestTrunks.WEAK);
-    return table.with(
-        ParameterTable.of(
-            List.of(set(table, "survival.wound_hazard", 1), set(table, "survival.background", 0))));
-  }
-
-  private static Sourced set(ParameterTable table, String name, double value) {
-    Sourced row = table.get(name);
-    return new Sourced(
-        name,
-        value,
-        row.unit(),
-        new Range(0, 1),
-        false,
-        row.basis(),
-        row.citation(),
-        "set for a test");
+    ParameterTable wounded = PlayedTrees.with(table, "survival.wound_hazard", 1);
+    return PlayedTrees.with(wounded, "survival.background", 0);
   }
 }
