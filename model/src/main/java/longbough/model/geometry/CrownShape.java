@@ -28,6 +28,26 @@ public final class CrownShape {
   }
 
   /**
+   * Share of an outline's volume that lies above a height in it.
+   *
+   * @param u height in the crown, 0 base to 1 top
+   */
+  public static double volumeAbove(SpeciesParameters s, double u) {
+    double w = s.crownWidestFraction();
+    double upper = volume(s, 1 - w);
+    double above = u >= w ? upper - volume(s, u - w) : upper + volume(s, w - u);
+    return above / (upper + volume(s, w));
+  }
+
+  /** Volume between the widest point and a distance from it, both as shares of the length. */
+  private static double volume(SpeciesParameters s, double away) {
+    double w = s.crownWidestFraction();
+    double reach = Math.max(w, 1 - w);
+    double power = 2 * s.crownShapeExponent() + 1;
+    return reach / power * (1 - Fast.pow(1 - away / reach, power));
+  }
+
+  /**
    * Reach of a limb as wide as the outline at the middle of its rise: solves reach = rmax r(h +
    * reach / (2 tan(angle))) by halving.
    *

@@ -16,8 +16,8 @@ import longbough.model.state.Vitality;
  * Gross assimilation of a month, cell by cell.
  *
  * <pre>
- * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
- * G   = sum_c L_c P_c  d  fT fW fD on (1 + comp),   A = (1 + rd) An site
+ * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c) (1 + comp)
+ * G   = sum_c L_c P_c  d  fT fW fD on,   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -27,9 +27,10 @@ import longbough.model.state.Vitality;
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
  * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
  * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
- * out; comp the temporary rise in leaves left after a loss (none in conifers), fading month by
- * month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
- * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ * out; comp the temporary rise in the capacity of leaves left after a loss (none in conifers),
+ * fading month by month: leaves that lack light gain nothing by it. Writes the reserve, where sugar
+ * goes first. Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al.
+ * 2004; comp PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -89,13 +90,13 @@ public final class Assimilation implements Process {
             * warmth
             * water
             * carried
-            * on
-            * (1 + context.state.pools.compensation);
+            * on;
+    double risen = 1 + context.state.pools.compensation;
     CrownLight light = context.light;
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       double energy = lit * light.lightShare[cell] / capacity;
-      double share = light.capacityShare[cell];
+      double share = risen * light.capacityShare[cell];
       double earned = scale * share * energy / (energy + share);
       light.returnKgCM2[cell] += earned;
       sum += earned * light.leafAreaM2[cell];

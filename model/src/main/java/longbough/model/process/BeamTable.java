@@ -58,6 +58,9 @@ final class BeamTable {
   /** Where each beam leaves the cylinder round the crown: height over crown height, may pass 1. */
   final double[] exitHeight;
 
+  /** Where it passes beside the axis, over the crown's radius. */
+  final double[] aside;
+
   /** The cell of each stretch. */
   final int[] cell;
 
@@ -109,6 +112,7 @@ final class BeamTable {
     beams = trace.beams;
     first = Arrays.copyOf(trace.first, beams + 1);
     exitHeight = Arrays.copyOf(trace.exitHeight, beams);
+    aside = Arrays.copyOf(trace.aside, beams);
     cell = Arrays.copyOf(trace.cell, trace.stretches);
     length = Arrays.copyOf(trace.length, trace.stretches);
     share = new double[trace.stretches];
@@ -139,6 +143,7 @@ final class BeamTable {
     private int stretches;
     private final int[] first = new int[MOST_BEAMS + 1];
     private final double[] exitHeight = new double[MOST_BEAMS];
+    private final double[] aside = new double[MOST_BEAMS];
     private final int[] cell = new int[MOST_NODES];
     private final double[] length = new double[MOST_NODES];
     private final double[] volume = new double[MOST_NODES];
@@ -180,6 +185,7 @@ final class BeamTable {
         }
       }
       exitHeight[beams] = heightAtAxis + slope * rim;
+      aside[beams] = y;
       first[++beams] = stretches;
     }
 

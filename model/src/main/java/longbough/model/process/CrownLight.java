@@ -41,6 +41,15 @@ public final class CrownLight {
     System.arraycopy(lightShare, 0, seasonShare, 0, CELLS);
   }
 
+  /** Light that all leaves take up, over that on a square metre of open flat ground, m2. */
+  public double absorbedM2() {
+    double sum = 0;
+    for (int cell = 0; cell < CELLS; cell++) {
+      sum += lightShare[cell] * leafAreaM2[cell];
+    }
+    return sum;
+  }
+
   /** True when foliage has changed since the light was last computed. */
   public boolean stale = true;
 }

@@ -19,12 +19,15 @@ import longbough.model.state.TreeState;
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
  * the species' leaf area, crown diameter and height at diameter d, of a mean open-grown crown were
  * it lit throughout (o) and scaled by this tree's leaf factor lf: larger crowns shade themselves
- * more, and what was measured on them is what their shade left; E light share in the season, before
+ * more, and what was measured on them is what their shade left. lf is set where the tree stands, in
+ * its neighbours' shade: trees of forests carry as much leaf for the size of their crowns as
+ * open-grown ones, more densely in the light that is left. E light share in the season, before
  * leaves fall, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k
  * its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r
  * return rate, s most new shoots on the shoots there are, since those bear the buds, v reserve over
  * its set point, D decline: shoots die back to what roots and sapwood can carry. Neighbours slowly
- * close a gap. Source: allometry McPherson et al. 2016; the light rule is an assumption.
+ * close a gap. Source: allometry McPherson et al. 2016; leaf of forest trees Falster et al. 2015;
+ * the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
@@ -37,7 +40,7 @@ public final class CrownPotential implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("urbantrees2016");
+    return List.of("urbantrees2016", "falster2015");
   }
 
   @Override

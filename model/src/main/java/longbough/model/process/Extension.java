@@ -17,20 +17,21 @@ import longbough.model.state.Trunk;
  * Growth in height and in limb length, before the rings.
  *
  * <pre>
- * dH = [Ha(d* + 2 m) - Ha(d*)] hf v (Ht / H)^2,   Ht = Ha(d*) hf
+ * dH = [Ha(dl + 2 g m) - Ha(dl)] hf v (Ht / H)^2,   Ht = Ha(dl) hf
  * dl = min(max v tip, target length - l)
- * wood = form tw A dl,   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl)
+ * wood = form tw A dl,   leader: dr <= dH / (2 sl) up to (H - z) / (2 sl),   sl = max(s0, H / d)
  * </pre>
  *
- * Ha height by allometry (m) at the trunk diameter d* that goes with the shoots (m); m the ring
- * width with which they keep pace (m/year), both from {@link Stature}; hf this tree's height over
- * allometry; v vigour from the reserve; target length from the crown's shape and allometric spread;
- * sl slenderness that a leader can bear; tw wood of a new shoot over base area times its length,
- * since its end is thin; tip 1 intact, less where headed; A base area (m2). A limb that has grown
- * longer is bent harder by the wind and thickens for it with the rings ({@link RadialGrowth}).
- * Shoots take at most a share of the growth budget, the leader first. A trunk without its leader
- * does not grow in height. Source: priority of shoots over rings, Larson 1963 (from memory);
- * allometry see {@link Allometry}.
+ * Ha height by allometry (m) at the trunk diameter dl that goes with the leader (m); m the ring
+ * width with which shoots keep pace (m/year) and g the leader's pace over theirs, from {@link
+ * Stature}; hf this tree's height over allometry; v vigour from the reserve; target length from the
+ * crown's shape and allometric spread; sl slenderness that a leader can bear: s0 in the open, or
+ * that of the stem as it stands; tw wood of a new shoot over base area times its length, since its
+ * end is thin; tip 1 intact, less where headed; A base area (m2). A limb that has grown longer is
+ * bent harder by the wind and thickens for it with the rings ({@link RadialGrowth}). Shoots take at
+ * most a share of the growth budget, the leader first. A trunk without its leader does not grow in
+ * height. Source: priority of shoots over rings, Larson 1963 (from memory); allometry see {@link
+ * Allometry}.
  */
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
@@ -65,7 +66,9 @@ public final class Extension implements Process {
     double able =
         p.allocation().extensionShare()
             * Spending.structureFor(context, state.pools.growthBudgetKgC);
-    double leader = lead(state, p.allocation(), density, heightGain, able);
+    double leader =
+        lead(
+            state, slenderness(state.trunk, p.allocation(), heightGain), density, heightGain, able);
     double met = wanted > able - leader ? (able - leader) / wanted : 1;
     double built = leader + (met > 0 ? lengthen(state, p.allocation(), density, met) : 0);
     Spending.fromBudget(context, built);
@@ -79,23 +82,31 @@ public final class Extension implements Process {
    * whole, so a tiny budget may not reach: then the leader waits for next year.
    */
   private static double lead(
-      TreeState state, AllocationParameters a, double density, double gainM, double ableKgC) {
-    double wanted = density * leaderVolumeM3(state.trunk, gainM, a);
+      TreeState state, double slenderness, double density, double gainM, double ableKgC) {
+    double wanted = density * leaderVolumeM3(state.trunk, gainM, slenderness);
     double rise = wanted > ableKgC ? gainM * ableKgC / wanted : gainM;
-    double cost = rise < gainM ? density * leaderVolumeM3(state.trunk, rise, a) : wanted;
+    double cost = rise < gainM ? density * leaderVolumeM3(state.trunk, rise, slenderness) : wanted;
     if (rise <= 0 || cost > ableKgC) {
       return 0;
     }
-    rise(state, a, rise);
+    rise(state, slenderness, rise);
     state.pools.trunkSapwoodKgC += cost;
     return cost;
   }
 
+  /**
+   * A stem that stands more slender than a leader in the open is not made stouter for its leader.
+   */
+  private static double slenderness(Trunk trunk, AllocationParameters a, double gainM) {
+    return Math.max(a.slendernessMax(), (trunk.heightM + gainM) / trunk.dbhM());
+  }
+
   private static double heightGainM(TreeState state, ModelParameters p, double vigour) {
     SpeciesParameters s = p.species();
-    double d = state.trunk.statureM();
+    double d = state.trunk.leaderStatureM();
+    double pace = state.frame.leaderFactor * state.trunk.shootPaceM;
     double now = Allometry.heightM(s, d);
-    double next = Allometry.heightM(s, d + 2 * state.trunk.shootPaceM);
+    double next = Allometry.heightM(s, d + 2 * pace);
     double ratio = now * state.frame.heightFactor / state.trunk.heightM;
     double catchUp = Math.min(2, Math.max(0.25, ratio * ratio));
     double room = (Trunk.MAX_STATIONS - 2) * Trunk.STATION_STEP_M - state.trunk.heightM;
@@ -156,43 +167,43 @@ public final class Extension implements Process {
    * Radius of the leader at a station after growth to a new top with at most so much in radius, m.
    */
   private static double leaderRadiusM(
-      Trunk trunk, int station, double topM, double mostM, AllocationParameters a) {
+      Trunk trunk, int station, double topM, double mostM, double slenderness) {
     if (station >= trunk.stations) {
       return LEAST_RADIUS_M;
     }
     double now = trunk.radiusM[station];
-    double wanted = (topM - station * Trunk.STATION_STEP_M) / (2 * a.slendernessMax());
+    double wanted = (topM - station * Trunk.STATION_STEP_M) / (2 * slenderness);
     return now + Math.min(mostM, Math.max(0, wanted - now));
   }
 
   /** Most radius that a growth in height brings along, m. */
-  private static double leaderGainM(double gainM, AllocationParameters a) {
-    return gainM / (2 * a.slendernessMax());
+  private static double leaderGainM(double gainM, double slenderness) {
+    return gainM / (2 * slenderness);
   }
 
   /** Volume that the trunk gains by a growth in height, m3. */
-  private static double leaderVolumeM3(Trunk trunk, double gainM, AllocationParameters a) {
+  private static double leaderVolumeM3(Trunk trunk, double gainM, double slenderness) {
     if (gainM <= 0) {
       return 0;
     }
     double top = trunk.heightM + gainM;
-    double most = leaderGainM(gainM, a);
+    double most = leaderGainM(gainM, slenderness);
     double volume = 0;
     for (int station = (int) (top / Trunk.STATION_STEP_M); station >= 0; station--) {
       double now = station < trunk.stations ? trunk.radiusM[station] : 0;
-      double then = leaderRadiusM(trunk, station, top, most, a);
+      double then = leaderRadiusM(trunk, station, top, most, slenderness);
       volume += Math.PI * (then * then - now * now) * Trunk.STATION_STEP_M;
     }
     return volume;
   }
 
-  private static void rise(TreeState state, AllocationParameters a, double gainM) {
+  private static void rise(TreeState state, double slenderness, double gainM) {
     Trunk trunk = state.trunk;
     double top = trunk.heightM + gainM;
-    double most = leaderGainM(gainM, a);
+    double most = leaderGainM(gainM, slenderness);
     int last = (int) (top / Trunk.STATION_STEP_M);
     for (int station = last; station >= 0; station--) {
-      trunk.radiusM[station] = leaderRadiusM(trunk, station, top, most, a);
+      trunk.radiusM[station] = leaderRadiusM(trunk, station, top, most, slenderness);
     }
     trunk.stations = Math.max(trunk.stations, last + 1);
     trunk.heightM = top;

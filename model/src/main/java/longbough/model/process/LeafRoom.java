@@ -1,5 +1,6 @@
 package longbough.model.process;
 
+import java.util.Arrays;
 import longbough.model.geometry.Allometry;
 import longbough.model.parameter.AllocationParameters;
 import longbough.model.parameter.ModelParameters;
@@ -19,6 +20,8 @@ public final class LeafRoom {
   private static final double YOUNG_PACE = 0.6;
   private static final int SETTLE_ROUNDS = 12;
   private static final double SETTLE_PACE = 0.5;
+  private static final int SHADED_ROUNDS = 30;
+  private static final double SHADED_PACE = 0.3;
 
   private final LimbAngles angles = new LimbAngles();
   private final double[] fit = new double[CrownLight.CELLS];
@@ -91,20 +94,27 @@ public final class LeafRoom {
   }
 
   /**
-   * Sets the full leaf area of every zone of an untouched crown: such that it would sum to a given
-   * leaf area were the tree free-standing, which gives the leaf factor, and then as its real
-   * openness allows. Light and leaf are made to agree by some rounds.
+   * Sets the full leaf area of every zone of an untouched crown such that it sums to a given leaf
+   * area where the tree stands, which gives the leaf factor. Light and leaf are made to agree by
+   * some rounds, more and smaller ones where neighbours shade it.
+   *
+   * @param openness share of the sky at the sides without neighbours, 0 to 1
+   * @return light that the crown takes up over what it would take up without neighbours, 0 to 1
    */
-  public static void settle(
+  public static double settle(
       TreeState state, ModelParameters p, double openness, double leafAreaM2) {
     LeafRoom room = new LeafRoom();
     LightField field = new LightField();
     CrownLight light = new CrownLight();
     Limbs limbs = state.limbs;
     state.frame.leafFactor = 1;
-    java.util.Arrays.fill(light.lightShare, 1);
+    state.frame.leafOverOpen =
+        leafAreaM2 / Allometry.leafAreaM2(p.species(), state.trunk.statureM());
+    Arrays.fill(light.lightShare, 1);
     room.follow(state, light, light.lightShare, p, 1);
-    for (int round = 0; round < SETTLE_ROUNDS; round++) {
+    int rounds = openness < 1 ? SHADED_ROUNDS : SETTLE_ROUNDS;
+    double pace = openness < 1 ? SHADED_PACE : SETTLE_PACE;
+    for (int round = 0; round < rounds; round++) {
       double sum = 0;
       for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
         sum += limbs.fullLeafAreaM2[zone];
@@ -115,16 +125,20 @@ public final class LeafRoom {
         limbs.fullLeafAreaM2[zone] *= scale;
         limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone];
       }
-      if (round < SETTLE_ROUNDS - 1) {
-        field.compute(state, light, p, 1);
-        room.follow(state, light, light.lightShare, p, SETTLE_PACE);
+      if (round < rounds - 1) {
+        field.compute(state, light, p, openness);
+        room.follow(state, light, light.lightShare, p, pace);
       }
     }
-    java.util.Arrays.fill(limbs.leafRoomM2, 0);
-    for (int round = 0; openness < 1 && round < SETTLE_ROUNDS; round++) {
-      field.compute(state, light, p, openness);
-      room.follow(state, light, light.lightShare, p, SETTLE_PACE);
-      System.arraycopy(limbs.fullLeafAreaM2, 0, limbs.leafAreaM2, 0, limbs.count * Limbs.ZONES);
-    }
+    Arrays.fill(limbs.leafRoomM2, 0);
+    return openness < 1 ? lit(field, state, p, openness) : 1;
+  }
+
+  private static double lit(LightField field, TreeState state, ModelParameters p, double openness) {
+    CrownLight light = new CrownLight();
+    field.compute(state, light, p, openness);
+    double shaded = light.absorbedM2();
+    field.compute(state, light, p, 1);
+    return Math.min(1, shaded / light.absorbedM2());
   }
 }

@@ -63,7 +63,7 @@ public final class LightField {
   /** Light in the crown of a tree as it stands. */
   public void compute(
       TreeState state, CrownLight light, ModelParameters parameters, double openness) {
-    grid.place(state, light);
+    grid.place(state, light, Neighbours.reachM(state, parameters.species()));
     light.allLeafAreaM2 = state.leafAreaM2();
     spread(state, light, parameters, openness);
   }
@@ -136,8 +136,8 @@ public final class LightField {
     double heightM = light.topM - light.bottomM;
     for (int beam = 0; beam < table.beams; beam++) {
       double exitM = light.bottomM + table.exitHeight[beam] * heightM;
-      double bright =
-          bandWeight[direction] * neighbours.passed(exitM, light.radiusM, sine[direction]);
+      double gapM = neighbours.gapM(light.radiusM, table.aside[beam]);
+      double bright = bandWeight[direction] * neighbours.passed(exitM, gapM, sine[direction]);
       for (int i = table.first[beam]; i < table.first[beam + 1]; i++) {
         double x = depth[at];
         double mean = x > THIN ? (node[at] - node[at + 1]) / x : node[at] * (1 - x / 2);

@@ -13,7 +13,8 @@ import longbough.model.state.Trunk;
  *
  * <pre>
  * x = max(w, min(m, w (1 - D) L* / L)),   m' = m + (x - m) / T
- * d* = d + e,   e' = e + 2 (x - w) b,   b = max(0, 1 - ((h - 1) / (hs - 1))^2),   h = Ha(d*) / Ha(d)
+ * d* = d + e,    e' = e + 2 (x - w) b,   b = max(0, 1 - (max(0, h - 1) / (hs - 1))^2)
+ * dl = d* + el,  el' = el + 2 (g - 1) m b,   h = hf Ha(dl) / Ha(d)
  * L*' = L + max(0, L* - L) (1 - 1 / T)
  * </pre>
  *
@@ -22,13 +23,16 @@ import longbough.model.state.Trunk;
  * it is lost; D decline. So a tree that makes as much wood with each leaf as before holds its pace,
  * and one whose leaves earn less (shade, drought) doesn't. d trunk diameter (m); d* the diameter
  * that goes with the shoots' size, from which {@link Extension} and {@link LeafRoom} read height,
- * reach and leaf; e the lost rings between them (m); Ha allometric height (m); hs height of trees
- * grown in the forest over that of open-grown ones with the same trunk, beyond which a stem can't
- * hold itself up.
+ * reach and leaf; e the lost rings between them (m). The leader stands in the light, however much
+ * neighbours shade the crown below it, and so grows g times as fast as goes with the other shoots:
+ * el is the diameter (m) by which it gets ahead. Ha allometric height (m), hf this tree's height
+ * over it when it was measured; hs height of the slenderest forest trees over that of open-grown
+ * ones with the same trunk, beyond which a stem can't hold itself up.
  *
  * <p>Source: height growth goes on when the lower half or three quarters of the crown is pruned,
  * while diameter growth falls (Kupka 2007); shoots before rings, Larson 1963 (from memory); that
- * branches live on their own leaves, Sprugel 2002; the form is our own.
+ * branches live on their own leaves, Sprugel 2002; the height growth of a stand's upper trees
+ * hardly changes with their spacing, Lanner 1985 (from memory); the form is our own.
  */
 public final class Stature implements Process {
   @Override
@@ -38,7 +42,7 @@ public final class Stature implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("kupka2007", "larson1963", "sprugel2002");
+    return List.of("kupka2007", "larson1963", "sprugel2002", "lanner1985");
   }
 
   @Override
@@ -55,7 +59,9 @@ public final class Stature implements Process {
     double ring = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 2];
     double pace = paceM(trunk, ring, leaf, 1 - state.vitality.decline);
     trunk.shootPaceM += (pace - trunk.shootPaceM) / a.ringMemoryYears();
-    trunk.shootLeadM += 2 * (pace - ring) * upright(context, trunk, a.slenderestHeight());
+    double upright = upright(context, trunk, a.slenderestHeight());
+    trunk.shootLeadM += 2 * (pace - ring) * upright;
+    trunk.leaderLeadM += 2 * (state.frame.leaderFactor - 1) * trunk.shootPaceM * upright;
     double missed = Math.max(0, trunk.usualLeafM2 - leaf);
     trunk.usualLeafM2 = leaf + missed * (1 - 1 / a.ringMemoryYears());
   }
@@ -71,9 +77,10 @@ public final class Stature implements Process {
 
   /** How far a stem can still outgrow its thickness: 1 as in the open, 0 as slender as can be. */
   private static double upright(YearContext context, Trunk trunk, double slenderest) {
-    double height = Allometry.heightM(context.parameters.species(), trunk.statureM());
+    double height = Allometry.heightM(context.parameters.species(), trunk.leaderStatureM());
     double open = Allometry.heightM(context.parameters.species(), trunk.dbhM());
-    double over = (height / open - 1) / (slenderest - 1);
+    double grown = context.state.frame.heightFactor * height / open;
+    double over = Math.max(0, (grown - 1) / (slenderest - 1));
     return Math.max(0, 1 - over * over);
   }
 }

@@ -16,6 +16,12 @@ public final class CrownFrame {
   /** Leaf density over that of a mean open-grown tree of the species with the same trunk. */
   public double leafFactor = 1;
 
+  /** Leaf area of the whole tree over that of a mean open-grown one with the same trunk. */
+  public double leafOverOpen = 1;
+
+  /** Pace of the leader over that of the other shoots, which neighbours shade. */
+  public double leaderFactor = 1;
+
   /** Trunk diameters for which the mean open-grown crown is known, each twice the last, m. */
   public static final double OPEN_FIRST_M = 0.05;
 
@@ -61,6 +67,8 @@ public final class CrownFrame {
     heightFactor = other.heightFactor;
     System.arraycopy(other.spreadFactor, 0, spreadFactor, 0, SECTORS);
     leafFactor = other.leafFactor;
+    leafOverOpen = other.leafOverOpen;
+    leaderFactor = other.leaderFactor;
     System.arraycopy(other.openLeafFactor, 0, openLeafFactor, 0, OPEN_SIZES);
     leafPerWoodM2M2 = other.leafPerWoodM2M2;
     limbSpacingM = other.limbSpacingM;

@@ -49,6 +49,12 @@ public final class Trunk {
    */
   public double shootLeadM;
 
+  /**
+   * Diameter by which the leader's growth is ahead of the other shoots', m: it stands in the light
+   * where they don't.
+   */
+  public double leaderLeadM;
+
   /** Ring width that shoots keep pace with, m per year. */
   public double shootPaceM;
 
@@ -103,6 +109,11 @@ public final class Trunk {
     return dbhM() + shootLeadM;
   }
 
+  /** Trunk diameter that goes with the height, m. */
+  public double leaderStatureM() {
+    return statureM() + leaderLeadM;
+  }
+
   public void copyFrom(Trunk other) {
     System.arraycopy(other.radiusM, 0, radiusM, 0, MAX_STATIONS);
     System.arraycopy(other.ringRadiusM, 0, ringRadiusM, 0, MAX_YEARS);
@@ -115,6 +126,7 @@ public final class Trunk {
     rings = other.rings;
     ringMemoryM = other.ringMemoryM;
     shootLeadM = other.shootLeadM;
+    leaderLeadM = other.leaderLeadM;
     shootPaceM = other.shootPaceM;
     usualLeafM2 = other.usualLeafM2;
   }

@@ -19,6 +19,8 @@ import longbough.model.parameter.SpeciesParameters;
  * @param limbs limb inventory; empty where the limbs are to be reconstructed
  * @param foliageMissing share of the shoots that an earlier pruning took and that has not come back
  *     yet, 0 to 1; measured height and spread are those of the tree as it stands
+ * @param leaderGrowthM growth in height of a usual year of late; NaN where the species' own pace is
+ *     to be taken
  */
 public record MeasuredTree(
     double dbhM,
@@ -30,7 +32,10 @@ public record MeasuredTree(
     List<OldWound> oldWounds,
     double rootPlateLost,
     List<MeasuredLimb> limbs,
-    double foliageMissing) {
+    double foliageMissing,
+    double leaderGrowthM) {
+  /** Ring over which the growth in height that goes with it is read, m. */
+  private static final double PACE_STEP_M = 0.001;
 
   /** A tree that was not pruned of late. */
   public MeasuredTree(
@@ -53,7 +58,8 @@ public record MeasuredTree(
         oldWounds,
         rootPlateLost,
         limbs,
-        0);
+        0,
+        Double.NaN);
   }
 
   /** An open-grown tree of the mean size of its species at a trunk diameter, never raised. */
@@ -73,10 +79,23 @@ public record MeasuredTree(
   }
 
   /**
-   * Ring width that goes with the pace of its shoots, less where its condition is poor, m a year.
+   * Ring width that goes with the pace of its shoots, m a year: that of the species at its size,
+   * less where its condition is poor, where others shade it, and in a stem that is taller for its
+   * thickness.
+   *
+   * @param lit light that its crown takes up over what it would take up without neighbours, 0 to 1
    */
-  public double shootPaceM(SpeciesParameters s, AllocationParameters p) {
-    return Allometry.ringWidthM(s, dbhM) * ringHabitM(p) / p.ringHabitM();
+  public double shootPaceM(SpeciesParameters s, AllocationParameters p, double lit) {
+    double habit = ringHabitM(p) / p.ringHabitM();
+    double slender = Math.max(1, heightM / Allometry.heightM(s, dbhM));
+    return Allometry.ringWidthM(s, dbhM) * habit * lit / slender;
+  }
+
+  /** Ring width that would go with the measured growth of the leader, m a year; NaN if unknown. */
+  public double leaderPaceM(SpeciesParameters s) {
+    double now = Allometry.heightM(s, dbhM);
+    double later = Allometry.heightM(s, dbhM + 2 * PACE_STEP_M);
+    return leaderGrowthM * PACE_STEP_M / (heightM / now * (later - now));
   }
 
   /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */

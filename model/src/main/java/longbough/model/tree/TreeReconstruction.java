@@ -52,9 +52,9 @@ public final class TreeReconstruction {
       LimbInventory.place(state, tree, p);
     }
     OpenCrowns.set(state.frame, p);
-    LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
+    double lit = LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
     TrunkProfile.fit(state, tree, p);
-    wood(state, tree, p);
+    wood(state, tree, p, lit);
     condition(state, tree, p);
     FirstLeaves.set(state, s, p);
     pools(state, tree, p);
@@ -89,7 +89,7 @@ public final class TreeReconstruction {
         * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
   }
 
-  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p) {
+  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p, double lit) {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double volume = 0;
     Trunk trunk = state.trunk;
@@ -116,9 +116,18 @@ public final class TreeReconstruction {
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
     trunk.ringMemoryM = tree.ringHabitM(p.allocation());
-    trunk.shootPaceM = tree.shootPaceM(p.species(), p.allocation());
+    pace(state, tree, p, lit);
     trunk.usualLeafM2 = leaf;
     Heartwood.apply(state, p);
+  }
+
+  /** The leader stands in the light; where its growth was measured, the other shoots follow it. */
+  private static void pace(TreeState state, MeasuredTree tree, ModelParameters p, double lit) {
+    double usual = tree.shootPaceM(p.species(), p.allocation(), lit);
+    double leader =
+        Double.isNaN(tree.leaderGrowthM()) ? usual / lit : tree.leaderPaceM(p.species());
+    state.trunk.shootPaceM = Math.min(usual, leader * lit);
+    state.frame.leaderFactor = leader / state.trunk.shootPaceM;
   }
 
   private static void condition(TreeState state, MeasuredTree tree, ModelParameters p) {

@@ -62,7 +62,8 @@ final class TreeResolver {
             .toList(),
         tree.rootPlateLost().or(0.0),
         tree.limbs().stream().map(resolver::limb).toList(),
-        earlier.foliageMissing());
+        earlier.foliageMissing(),
+        Double.NaN);
   }
 
   private double crownBase(WrittenTree tree, SpeciesTraits species) {

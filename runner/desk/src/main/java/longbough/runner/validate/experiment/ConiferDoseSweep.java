@@ -8,6 +8,7 @@ import java.util.Map;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * P03a, P03b: the dose at which diameter growth starts to fall, closed in and in the open. The
@@ -35,7 +36,7 @@ public final class ConiferDoseSweep implements Experiment {
   @Override
   public List<Finding> run(Map<String, Check> checks) {
     Lab open = Lab.of("picea-abies", 0.20, Lab.MARITIME, YEARS, 20);
-    double[] crowded = sweep(open.crowded(STAND));
+    double[] crowded = sweep(open.crowded(STAND).shaped(StandForm.YOUNG_CONIFER));
     double[] free = sweep(open);
     double startCrowded = start(crowded);
     double startFree = start(free);

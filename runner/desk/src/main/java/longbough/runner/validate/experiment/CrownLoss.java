@@ -12,6 +12,7 @@ import longbough.model.pruning.Season;
 import longbough.model.pruning.Where;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * P15a to P15d: radial growth over three years after an ice storm took part of the crown. Breakage
@@ -86,7 +87,8 @@ public final class CrownLoss implements Experiment {
   }
 
   private static Map<Double, Double> ratios(String species) {
-    Lab lab = Lab.of(species, 0.3, Lab.CONTINENTAL, YEARS, 20).crowded(STAND);
+    Lab lab =
+        Lab.of(species, 0.3, Lab.CONTINENTAL, YEARS, 20).crowded(STAND).shaped(StandForm.FOREST);
     double alone = lab.alone().growthCm(0, YEARS);
     Map<Double, Double> ratios = new LinkedHashMap<>();
     for (double loss : LOSS) {

@@ -8,6 +8,7 @@ import longbough.model.history.YearColumn;
 import longbough.model.state.TreeState;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.StandForm;
 
 /** U23: carbon of a year's leaves over that of the trunk's growth, in trees of a closed forest. */
 public final class LeafAgainstStem implements Experiment {
@@ -29,7 +30,10 @@ public final class LeafAgainstStem implements Experiment {
     double[] leafKgC = new double[SPECIES.size()];
     double mean = 0;
     for (int i = 0; i < ratio.length; i++) {
-      Lab lab = Lab.of(SPECIES.get(i), DBH_M, Lab.CONTINENTAL, YEARS, FUTURES).crowded(CLOSED);
+      Lab lab =
+          Lab.of(SPECIES.get(i), DBH_M, Lab.CONTINENTAL, YEARS, FUTURES)
+              .crowded(CLOSED)
+              .shaped(StandForm.FOREST);
       Played grown = lab.alone(0, YEARS);
       leafKgC[i] =
           grown.mean(YearColumn.LEAF_AREA_M2, YEARS)

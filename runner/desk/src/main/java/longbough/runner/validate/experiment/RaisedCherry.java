@@ -7,6 +7,7 @@ import longbough.model.history.YearColumn;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * P01a, P01b, P01c: young wild cherries raised to half and to a quarter of their crown's length.
@@ -26,7 +27,10 @@ public final class RaisedCherry implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Lab lab = Lab.of("prunus-avium", 0.15, Lab.MARITIME, YEARS, 30).crowded(PLANTATION);
+    Lab lab =
+        Lab.of("prunus-avium", 0.15, Lab.MARITIME, YEARS, 30)
+            .crowded(PLANTATION)
+            .shaped(StandForm.FOREST);
     Played alone = lab.alone();
     Played quarter = raised(lab, 0.25);
     Played half = raised(lab, 0.5);

@@ -7,6 +7,7 @@ import longbough.model.parameter.Climate;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 import longbough.shared.trait.SpeciesLibrary;
 import longbough.shared.trait.SpeciesTraits;
 
@@ -42,7 +43,10 @@ public final class RaisedEvergreen implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Lab lab = Lab.of(SPECIES, youngM(), coast(), YEARS, 30).crowded(PLANTATION);
+    Lab lab =
+        Lab.of(SPECIES, youngM(), coast(), YEARS, 30)
+            .crowded(PLANTATION)
+            .shaped(StandForm.OPEN_GROWN.growing(Double.NaN));
     Played alone = lab.alone();
     double[] little = ratios(lab, alone, 0.2);
     double[] half = ratios(lab, alone, 0.5);

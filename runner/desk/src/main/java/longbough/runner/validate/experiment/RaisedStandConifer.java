@@ -6,6 +6,7 @@ import java.util.Map;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * P02a, P02b: Douglas-firs of a young stand raised by 30 and 50 % of the live crown. The stand is
@@ -14,6 +15,10 @@ import longbough.runner.validate.lab.Raising;
  */
 public final class RaisedStandConifer implements Experiment {
   private static final double STAND = 0;
+
+  /** Height over age, a little below the pace of trees of that age, m a year. */
+  private static final double LEADER_M = 0.8;
+
   private static final double NO_LOSS = 0.95;
 
   @Override
@@ -23,7 +28,10 @@ public final class RaisedStandConifer implements Experiment {
 
   @Override
   public List<Finding> run(Map<String, Check> checks) {
-    Lab lab = Lab.of("pseudotsuga-menziesii", 0.15, Lab.MARITIME, 3, 30).crowded(STAND);
+    Lab lab =
+        Lab.of("pseudotsuga-menziesii", 0.15, Lab.MARITIME, 3, 30)
+            .crowded(STAND)
+            .shaped(StandForm.YOUNG_CONIFER.growing(LEADER_M));
     Played alone = lab.alone();
     Played little = lab.play(Lab.once(1, Raising.crown(lab, 0.3)));
     Played half = lab.play(Lab.once(1, Raising.crown(lab, 0.5)));

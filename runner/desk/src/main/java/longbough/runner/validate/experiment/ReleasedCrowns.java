@@ -5,6 +5,7 @@ import static longbough.runner.validate.experiment.Judged.f;
 import java.util.List;
 import java.util.Map;
 import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * U01, U02, U03, U26: trees of a closed stand whose neighbours are cut back, against trees left
@@ -40,7 +41,7 @@ public final class ReleasedCrowns implements Experiment {
   }
 
   private static Finding found(Check check, String species, double dbhM, int years) {
-    Lab lab = Lab.of(species, dbhM, Lab.CONTINENTAL, years, FUTURES);
+    Lab lab = Lab.of(species, dbhM, Lab.CONTINENTAL, years, FUTURES).shaped(StandForm.FOREST);
     double closed = lab.crowded(CLOSED).alone().growthCm(0, years);
     double released = lab.crowded(RELEASED).alone().growthCm(0, years) / closed;
     double free = lab.alone().growthCm(0, years) / closed;

@@ -7,6 +7,7 @@ import longbough.model.history.History;
 import longbough.model.history.YearColumn;
 import longbough.model.state.Pools;
 import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * F44: yearly stemwood over leaf area of a pine, in the open and walled in. In the model bark
@@ -30,7 +31,7 @@ public final class StemwoodPerLeaf implements Experiment {
         Lab.of("pinus-banksiana", 0.2, Lab.CONTINENTAL, YEARS, FUTURES)
             .with("species.defoliation_risk", 0);
     double open = vigour(lab);
-    double crowded = vigour(lab.crowded(0));
+    double crowded = vigour(lab.crowded(0).shaped(StandForm.FOREST));
     return List.of(
         new Finding(
             "F44",

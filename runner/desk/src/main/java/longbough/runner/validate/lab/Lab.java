@@ -14,7 +14,6 @@ import longbough.model.parameter.Climate;
 import longbough.model.parameter.DryYears;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.Site;
-import longbough.model.parameter.SpeciesParameters;
 import longbough.model.pruning.CutMix;
 import longbough.model.pruning.Operation;
 import longbough.model.pruning.Regime;
@@ -57,6 +56,7 @@ public final class Lab {
   private final Site site;
   private final double condition;
   private final DryYears dryYears;
+  private final StandForm form;
 
   private Lab(
       String species,
@@ -67,7 +67,8 @@ public final class Lab {
       ParameterTable parameters,
       Site site,
       double condition,
-      DryYears dryYears) {
+      DryYears dryYears,
+      StandForm form) {
     this.species = species;
     this.dbhM = dbhM;
     this.climate = climate;
@@ -77,6 +78,7 @@ public final class Lab {
     this.site = site;
     this.condition = condition;
     this.dryYears = dryYears;
+    this.form = form;
   }
 
   public static Lab of(String species, double dbhM, Climate climate, int years, int members) {
@@ -89,7 +91,8 @@ public final class Lab {
         GeneralNumbers.table().with(SpeciesLibrary.load().get(species).numbers()),
         OPEN,
         GOOD,
-        DryYears.BY_CHANCE);
+        DryYears.BY_CHANCE,
+        StandForm.OPEN_GROWN);
   }
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
@@ -107,28 +110,39 @@ public final class Lab {
             row.citation(),
             "set for an experiment");
     ParameterTable changed = parameters.with(ParameterTable.of(List.of(set)));
-    return new Lab(species, dbhM, climate, years, members, changed, site, condition, dryYears);
+    return new Lab(
+        species, dbhM, climate, years, members, changed, site, condition, dryYears, form);
   }
 
   public Lab in(Climate other) {
-    return new Lab(species, dbhM, other, years, members, parameters, site, condition, dryYears);
+    return new Lab(
+        species, dbhM, other, years, members, parameters, site, condition, dryYears, form);
   }
 
   /** The same trees closed in at the sides: 1 open sky, 0 walled in. */
   public Lab crowded(double openness) {
     Site other = new Site(openness, OPEN.soilWaterCapacityMm(), OPEN.windExposure(), 1);
-    return new Lab(species, dbhM, climate, years, members, parameters, other, condition, dryYears);
+    return new Lab(
+        species, dbhM, climate, years, members, parameters, other, condition, dryYears, form);
+  }
+
+  /** The same trees with the height and the crown that they have grown to in a stand. */
+  public Lab shaped(StandForm other) {
+    return new Lab(
+        species, dbhM, climate, years, members, parameters, site, condition, dryYears, other);
   }
 
   /** The same trees in chosen futures. */
   public Lab inFutures(int[] chosen) {
-    return new Lab(species, dbhM, climate, years, chosen, parameters, site, condition, dryYears);
+    return new Lab(
+        species, dbhM, climate, years, chosen, parameters, site, condition, dryYears, form);
   }
 
   /** The same trees with dry seasons in these years and no other; none where none is named. */
   public Lab dryIn(Integer... chosen) {
     DryYears named = new DryYears(false, Set.of(chosen));
-    return new Lab(species, dbhM, climate, years, members, parameters, site, condition, named);
+    return new Lab(
+        species, dbhM, climate, years, members, parameters, site, condition, named, form);
   }
 
   int years() {
@@ -137,7 +151,7 @@ public final class Lab {
 
   /** The same trees in another condition, 0 dying to 1 excellent. */
   public Lab inCondition(double other) {
-    return new Lab(species, dbhM, climate, years, members, parameters, site, other, dryYears);
+    return new Lab(species, dbhM, climate, years, members, parameters, site, other, dryYears, form);
   }
 
   public ModelParameters meanParameters() {
@@ -155,7 +169,7 @@ public final class Lab {
   /** The tree as reconstructed, before any year. */
   public TreeState start() {
     ModelParameters mean = meanParameters();
-    return TreeReconstruction.build(openGrown(mean.species()), mean, site.openness());
+    return TreeReconstruction.build(tree(), mean, site.openness());
   }
 
   /** The climate and the site on which the trees stand. */
@@ -184,7 +198,7 @@ public final class Lab {
             "experiment",
             SpeciesLibrary.load().get(species),
             parameters,
-            openGrown(meanParameters().species()),
+            tree(),
             site,
             climate,
             dryYears,
@@ -216,8 +230,8 @@ public final class Lab {
         new Timing.Every(first, interval, until), Season.WINTER, List.of(operations), COLLAR);
   }
 
-  /** A tree of the mean size of its species at a trunk diameter. */
-  private MeasuredTree openGrown(SpeciesParameters s) {
-    return MeasuredTree.openGrown(s, dbhM, condition);
+  /** The tree as one would measure it. */
+  public MeasuredTree tree() {
+    return form.tree(meanParameters().species(), dbhM, condition);
   }
 }

@@ -1,7 +1,5 @@
 package longbough.runner.validate.lab;
 
-import longbough.model.geometry.Allometry;
-import longbough.model.parameter.SpeciesParameters;
 import longbough.model.pruning.Operation.Raise;
 
 /** Raises that take a share of the live crown's length, as experiments on raising report it. */
@@ -21,11 +19,11 @@ public final class Raising {
 
   /** Height to which the stem is clear after that share of the crown's length is gone, m. */
   public static double toHeightM(Lab lab, double share) {
-    SpeciesParameters s = lab.meanParameters().species();
-    return heightM(lab) * (1 - s.crownRatioOpen() * (1 - share));
+    double top = heightM(lab);
+    return top - (top - lab.tree().crownBaseM()) * (1 - share);
   }
 
   public static double heightM(Lab lab) {
-    return Allometry.heightM(lab.meanParameters().species(), lab.dbhM());
+    return lab.tree().heightM();
   }
 }
