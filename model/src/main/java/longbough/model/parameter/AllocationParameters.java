@@ -42,6 +42,7 @@ import longbough.shared.source.ParameterTable;
  * @param boleTaper loss of bole radius from the ground to the tree's height, share, 1
  * @param tipShare trunk area near the top over that at the crown base, 1
  * @param ringHabitM ring width that a healthy tree of unknown history is used to, m a year
+ * @param ringHabitForestM the same of a tree walled in by its neighbours, m a year
  * @param ringHabitLeast the same of a dying tree over that, 1
  * @param conditionLeast bud fullness of a dying tree at the start, 1
  * @param conditionSlope rise of bud fullness with condition, 1
@@ -82,6 +83,7 @@ public record AllocationParameters(
     double boleTaper,
     double tipShare,
     double ringHabitM,
+    double ringHabitForestM,
     double ringHabitLeast,
     double conditionLeast,
     double conditionSlope) {
@@ -123,6 +125,7 @@ public record AllocationParameters(
         table.value("allocation.bole_taper"),
         table.value("allocation.tip_share"),
         table.value("allocation.ring_habit_m"),
+        table.value("allocation.ring_habit_forest_m"),
         table.value("allocation.ring_habit_least"),
         table.value("allocation.condition_least"),
         table.value("allocation.condition_slope"));

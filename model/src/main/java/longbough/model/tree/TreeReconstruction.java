@@ -54,7 +54,7 @@ public final class TreeReconstruction {
     OpenCrowns.set(state.frame, p);
     LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
     TrunkProfile.fit(state, tree, p);
-    wood(state, tree, p);
+    wood(state, tree, p, openness);
     condition(state, tree, p);
     FirstLeaves.set(state, s, p);
     pools(state, tree, p);
@@ -89,7 +89,8 @@ public final class TreeReconstruction {
         * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
   }
 
-  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p) {
+  private static void wood(
+      TreeState state, MeasuredTree tree, ModelParameters p, double openness) {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double volume = 0;
     Trunk trunk = state.trunk;
@@ -115,7 +116,7 @@ public final class TreeReconstruction {
     state.frame.leafPerWoodM2M2 = leaf / areas;
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    trunk.ringMemoryM = tree.ringHabitM(p.allocation());
+    trunk.ringMemoryM = tree.ringHabitM(p.allocation(), openness);
     trunk.shootPaceM = tree.shootPaceM(p.species(), p.allocation());
     trunk.usualLeafM2 = leaf;
     Heartwood.apply(state, p);
