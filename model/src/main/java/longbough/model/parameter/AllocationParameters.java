@@ -36,6 +36,8 @@ import longbough.shared.source.ParameterTable;
  * @param woodReserve reserve over its set point below which rings get nothing stored, 1
  * @param twigLoss share of its twigs that a broadleaf loses with all its leaves, 1
  * @param bareShoots power of the needle loss in the share of shoots left bare, which die, 1
+ * @param hungryBuds share by which next year's shoots fall short where the leaves beside their buds
+ *     were all lost, 1
  * @param flushSurge greatest new leaf cohort of an evergreen over its usual one, 1
  * @param limbsDecurrent first-order limbs of a spreading crown, count
  * @param limbsExcurrent first-order limbs of a crown with one leader, count
@@ -77,6 +79,7 @@ public record AllocationParameters(
     double woodReserve,
     double twigLoss,
     double bareShoots,
+    double hungryBuds,
     double flushSurge,
     double limbsDecurrent,
     double limbsExcurrent,
@@ -119,6 +122,7 @@ public record AllocationParameters(
         table.value("allocation.wood_reserve"),
         table.value("allocation.twig_loss"),
         table.value("allocation.bare_shoots"),
+        table.value("allocation.hungry_buds"),
         table.value("allocation.flush_surge"),
         table.value("allocation.limbs_decurrent"),
         table.value("allocation.limbs_excurrent"),

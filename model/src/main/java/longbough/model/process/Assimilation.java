@@ -17,7 +17,7 @@ import longbough.model.state.Vitality;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
- * G   = sum_c L_c P_c  d  fT fW fD on (1 + comp),   A = (1 + rd) An site
+ * G   = sum_c L_c P_c  d  fT fW fD y on (1 + comp),   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -27,9 +27,10 @@ import longbough.model.state.Vitality;
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
  * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
  * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
- * out; comp the temporary rise in leaves left after a loss (none in conifers), fading month by
- * month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
- * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ * out; y the canopy's youth ({@link LeafAgeing}); comp the temporary rise in leaves left after a
+ * loss (none in conifers), fading month by month. Writes the reserve, where sugar goes first.
+ * Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp
+ * PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -47,7 +48,8 @@ public final class Assimilation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("monsi1953", "wright2004", "jxb2013", "granier2007");
+    return List.of(
+        "monsi1953", "wright2004", "jxb2013", "granier2007", "reich2009", "teskey1984", "hom1983");
   }
 
   @Override
@@ -90,6 +92,7 @@ public final class Assimilation implements Process {
             * water
             * carried
             * on
+            * context.leafVigour
             * (1 + context.state.pools.compensation);
     CrownLight light = context.light;
     double sum = 0;

@@ -89,8 +89,7 @@ public final class TreeReconstruction {
         * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
   }
 
-  private static void wood(
-      TreeState state, MeasuredTree tree, ModelParameters p, double openness) {
+  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p, double openness) {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double volume = 0;
     Trunk trunk = state.trunk;
