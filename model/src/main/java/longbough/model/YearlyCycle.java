@@ -19,6 +19,7 @@ import longbough.model.process.Defoliation;
 import longbough.model.process.Extension;
 import longbough.model.process.FailureProbability;
 import longbough.model.process.Heartwood;
+import longbough.model.process.LeafAgeing;
 import longbough.model.process.LeafFall;
 import longbough.model.process.LeafFlush;
 import longbough.model.process.LightInterception;
@@ -292,6 +293,8 @@ final class YearlyCycle {
     context.leafDebtKgC = 0;
     context.leafBuilt = 0;
     context.newCanopyShare = 0;
+    context.leafVigour = LeafAgeing.dormant(context.state.pools, context.parameters);
+    context.light.capacityKept = context.light.capacityKept && Boolean.getBoolean("hack");
     context.refoliationM2 = 0;
     Arrays.fill(context.newLeafShare, 0);
     Arrays.fill(context.newSproutLeafShare, 0);

@@ -36,12 +36,15 @@ import longbough.shared.source.ParameterTable;
  * @param woodReserve reserve over its set point below which rings get nothing stored, 1
  * @param twigLoss share of its twigs that a broadleaf loses with all its leaves, 1
  * @param bareShoots power of the needle loss in the share of shoots left bare, which die, 1
+ * @param hungryBuds share by which next year's shoots fall short where the leaves beside their buds
+ *     were all lost, 1
  * @param flushSurge greatest new leaf cohort of an evergreen over its usual one, 1
  * @param limbsDecurrent first-order limbs of a spreading crown, count
  * @param limbsExcurrent first-order limbs of a crown with one leader, count
  * @param boleTaper loss of bole radius from the ground to the tree's height, share, 1
  * @param tipShare trunk area near the top over that at the crown base, 1
  * @param ringHabitM ring width that a healthy tree of unknown history is used to, m a year
+ * @param ringHabitForestM the same of a tree walled in by its neighbours, m a year
  * @param ringHabitLeast the same of a dying tree over that, 1
  * @param conditionLeast bud fullness of a dying tree at the start, 1
  * @param conditionSlope rise of bud fullness with condition, 1
@@ -76,12 +79,14 @@ public record AllocationParameters(
     double woodReserve,
     double twigLoss,
     double bareShoots,
+    double hungryBuds,
     double flushSurge,
     double limbsDecurrent,
     double limbsExcurrent,
     double boleTaper,
     double tipShare,
     double ringHabitM,
+    double ringHabitForestM,
     double ringHabitLeast,
     double conditionLeast,
     double conditionSlope) {
@@ -117,12 +122,14 @@ public record AllocationParameters(
         table.value("allocation.wood_reserve"),
         table.value("allocation.twig_loss"),
         table.value("allocation.bare_shoots"),
+        table.value("allocation.hungry_buds"),
         table.value("allocation.flush_surge"),
         table.value("allocation.limbs_decurrent"),
         table.value("allocation.limbs_excurrent"),
         table.value("allocation.bole_taper"),
         table.value("allocation.tip_share"),
         table.value("allocation.ring_habit_m"),
+        table.value("allocation.ring_habit_forest_m"),
         table.value("allocation.ring_habit_least"),
         table.value("allocation.condition_least"),
         table.value("allocation.condition_slope"));

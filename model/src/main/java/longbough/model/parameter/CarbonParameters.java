@@ -11,6 +11,7 @@ import longbough.shared.source.ParameterTable;
  * @param leafAbsorptance share of light on a leaf that it absorbs, 1
  * @param quantumYield mol CO2 per mol photons absorbed
  * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
+ * @param leafAgeing capacity that a leaf loses from its first season to its mean life span, 1
  * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
  * @param meanLeaf mean leaf of an open-grown crown over a sun leaf, 1
  * @param fullSunShare light share from which leaves are full sun leaves, 1
@@ -48,6 +49,7 @@ public record CarbonParameters(
     double leafAbsorptance,
     double quantumYield,
     double unevenLight,
+    double leafAgeing,
     double shadeCapacity,
     double meanLeaf,
     double fullSunShare,
@@ -83,6 +85,7 @@ public record CarbonParameters(
         table.value("carbon.leaf_absorptance"),
         table.value("carbon.quantum_yield"),
         table.value("carbon.uneven_light"),
+        table.value("carbon.leaf_ageing"),
         table.value("carbon.shade_capacity"),
         table.value("carbon.mean_leaf"),
         table.value("carbon.full_sun_share"),

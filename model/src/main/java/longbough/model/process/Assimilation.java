@@ -17,7 +17,7 @@ import longbough.model.state.Vitality;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c) (1 + comp)
- * G   = sum_c L_c P_c  d  fT fW fD on,   A = (1 + rd) An site
+ * G   = sum_c L_c P_c  d  fT fW fD y on,   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -27,10 +27,10 @@ import longbough.model.state.Vitality;
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
  * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
  * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
- * out; comp the temporary rise in the capacity of leaves left after a loss (none in conifers),
- * fading month by month: leaves that lack light gain nothing by it. Writes the reserve, where sugar
- * goes first. Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al.
- * 2004; comp PMC3617827; fW Granier et al. 2007.
+ * out; y the canopy's youth ({@link LeafAgeing}); comp the temporary rise in the capacity of leaves
+ * left after a loss (none in conifers), fading month by month: leaves that lack light gain nothing
+ * by it. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
+ * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -48,7 +48,8 @@ public final class Assimilation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("monsi1953", "wright2004", "jxb2013", "granier2007");
+    return List.of(
+        "monsi1953", "wright2004", "jxb2013", "granier2007", "reich2009", "teskey1984", "hom1983");
   }
 
   @Override
@@ -90,7 +91,8 @@ public final class Assimilation implements Process {
             * warmth
             * water
             * carried
-            * on;
+            * on
+            * context.leafVigour;
     double risen = 1 + context.state.pools.compensation;
     CrownLight light = context.light;
     double sum = 0;

@@ -50,6 +50,7 @@ public final class BudBreak implements Process {
     fresh += sprouts(context);
     if (context.parameters.species().evergreen()) {
       age(state.pools, before, fresh);
+      context.leafVigour = LeafAgeing.vigour(state.pools, context.parameters, false);
     } else {
       state.pools.singleLeafAge();
     }

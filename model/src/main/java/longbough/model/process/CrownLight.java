@@ -33,6 +33,9 @@ public final class CrownLight {
   /** Photosynthetic capacity of the leaves in each cell over that of sun leaves. */
   public final double[] capacityShare = new double[CELLS];
 
+  /** True once this season's leaves can no longer follow the light with their capacity. */
+  public boolean capacityKept;
+
   /** Net carbon that a leaf in each cell has earned so far this year, kg C m-2. */
   public final double[] returnKgCM2 = new double[CELLS];
 

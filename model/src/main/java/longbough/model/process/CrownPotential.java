@@ -13,7 +13,7 @@ import longbough.model.state.TreeState;
  * <pre>
  * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf o(d) La(d) / (Ka(d)^2 Ha(d))
  * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
- * b' = b + v min(r (1 - D - b), s b) where b < 1 - D,   b + r (1 - D - b) where it is above
+ * b' = b + v (1 - h (1 - f)) min(r (1 - D - b), s b) where b < 1 - D,   b + r (1 - D - b) where it is above
  * </pre>
  *
  * V crown volume of the limb (m3) with the part q of its zone; D leaf area density (m2 m-3) from
@@ -25,9 +25,10 @@ import longbough.model.state.TreeState;
  * leaves fall, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k
  * its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r
  * return rate, s most new shoots on the shoots there are, since those bear the buds, v reserve over
- * its set point, D decline: shoots die back to what roots and sapwood can carry. Neighbours slowly
- * close a gap. Source: allometry McPherson et al. 2016; leaf of forest trees Falster et al. 2015;
- * the light rule is an assumption.
+ * its set point, f how far the leaves beside the buds were there to feed them ({@link ShootFeed})
+ * and h what their loss costs, D decline: shoots die back to what roots and sapwood can carry.
+ * Neighbours slowly close a gap. Source: allometry McPherson et al. 2016; leaf of forest trees
+ * Falster et al. 2015; the light rule is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();
@@ -40,7 +41,7 @@ public final class CrownPotential implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("urbantrees2016", "falster2015");
+    return List.of("urbantrees2016", "falster2015", "heichel1984", "kurkela2005", "sprugel2002");
   }
 
   @Override
@@ -54,8 +55,8 @@ public final class CrownPotential implements Process {
     ModelParameters p = context.parameters;
     fillGaps(state, p.allocation());
     returns(context);
-    room.follow(state, context.light, context.light.seasonShare, p, p.allocation().crownFollow());
     returnBuds(state, p);
+    room.follow(state, context.light, context.light.seasonShare, p, p.allocation().crownFollow());
   }
 
   /** Last season's net return of each zone's leaves, after what they cost to build. */
@@ -77,14 +78,16 @@ public final class CrownPotential implements Process {
     double vigour = Vigour.of(state, p);
     double rate = p.species().conifer() ? a.budRecoveryConifer() : a.budRecovery();
     double carried = 1 - state.vitality.decline;
+    double held = p.species().conifer() ? 1 - 1 / p.species().leafLifeYears() : 1;
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb)) {
         for (int zone = limb * Limbs.ZONES; zone < (limb + 1) * Limbs.ZONES; zone++) {
           double missing = carried - limbs.budFullness[zone];
+          double fed = 1 - a.hungryBuds() * (1 - ShootFeed.share(limbs, zone, held));
           limbs.budFullness[zone] +=
               missing > 0
-                  ? vigour * Math.min(rate * missing, a.shootGain() * limbs.budFullness[zone])
+                  ? vigour * fed * Math.min(rate * missing, a.shootGain() * limbs.budFullness[zone])
                   : rate * missing;
         }
       }

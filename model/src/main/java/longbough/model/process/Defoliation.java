@@ -9,19 +9,30 @@ import longbough.model.parameter.AllocationParameters;
 import longbough.model.state.Limbs;
 import longbough.model.state.Organ;
 import longbough.model.state.Pools;
+import longbough.model.state.TreeState;
 
 /**
  * Foliage eaten by insects or killed by late frost, and the shoots that die with it.
  *
  * <pre>
- * L' = (1 - d) L,   deciduous: b' = b (1 - t d),   evergreen: b' = b (1 - d^n)
+ * e_y = y min(1, d / n) + (1 - y) d,   e_o = y max(0, d - n) / (1 - n) + (1 - y) d
+ * l = n e_y + (1 - n) e_o,   L' = (1 - l) L
+ * deciduous: b' = b (1 - t l),   evergreen: b' = b (1 - l^m)
  * </pre>
  *
- * d share lost this year (1); b bud fullness: twigs die with their leaves, in broadleaves in
- * proportion (t with all leaves), in evergreens where a whole shoot is bare (n). What a deciduous
- * tree then puts out again see {@link Refoliation}. Source: one complete defoliation is survived by
- * deciduous trees (PMC4648455, Annals of Botany 2015) and not by evergreens (Piper and Fajardo
- * 2014); fewer leaves after defoliation Heichel and Turner 1984; n is an assumption.
+ * d share of all leaves that insects take this year (1); n share of them that is new, after frost,
+ * which kills young leaves only; y share of the feeding that goes to young leaves as long as there
+ * are any (budworms and most that hatch as the buds open; sawflies of pines take old ones too); e
+ * share of the young and of the old that is eaten, in every zone alike; b bud fullness: twigs die
+ * with their leaves, in broadleaves in proportion (t with all leaves), in evergreens where a whole
+ * shoot is bare (m). The young leaves of an evergreen are those that earn most ({@link LeafAgeing})
+ * and would have stayed longest. Needles that are left don't turn from shade into sun needles in
+ * the light that falls in; broadleaves do take up more ({@code carbon.compensation_max}), and so
+ * their capacity goes on following the light. What a deciduous tree then puts out again see {@link
+ * Refoliation}, how hungry buds return {@link ShootFeed}. Source: one complete defoliation is
+ * survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not by evergreens (Piper and
+ * Fajardo 2014); fewer leaves after defoliation Heichel and Turner 1984; young needles first Piene
+ * 1989; little re-acclimation in the older leaves of evergreens Niinemets 2007; m is an assumption.
  */
 public final class Defoliation implements Process {
 
@@ -32,7 +43,7 @@ public final class Defoliation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("annbot2015", "piper2014", "heichel1984");
+    return List.of("annbot2015", "piper2014", "heichel1984", "piene1989", "niinemets2007");
   }
 
   @Override
@@ -42,30 +53,49 @@ public final class Defoliation implements Process {
 
   @Override
   public void run(YearContext context) {
-    boolean evergreen = context.parameters.species().evergreen();
-    double newShare = evergreen ? context.state.pools.leafAgeShare[0] : 1;
-    double frost = context.site.frostLoss * newShare;
-    double lost = 1 - (1 - frost) * (1 - context.site.insectDefoliation);
-    context.state.vitality.defoliation = lost;
+    TreeState state = context.state;
+    double fresh = context.parameters.species().evergreen() ? state.pools.leafAgeShare[0] : 1;
+    double eaten = context.site.insectDefoliation;
+    double first = context.parameters.species().youngLeavesFirst();
+    double unfrozen = fresh * (1 - context.site.frostLoss);
+    double young = 1 - (1 - context.site.frostLoss) * (1 - young(eaten, unfrozen, first));
+    double old = old(eaten, unfrozen, first);
+    double lost = fresh * young + (1 - fresh) * old;
+    state.vitality.defoliation = lost;
     if (lost <= 0) {
       return;
     }
-    double before = context.state.leafAreaM2();
+    double before = state.leafAreaM2();
     context.ledger.book(
-        Flow.EATEN, LeafLoss.take(context.state, lost) + storedInLeaves(context, lost));
+        Flow.EATEN, LeafLoss.take(context, young, old) + storedInLeaves(context, lost));
     context.light.stale = true;
+    context.light.capacityKept = context.parameters.species().conifer();
     if (context.site.insectDefoliation > 0 && context.events.on()) {
-      context.events.add(
-          new TreeEvent.Defoliated(context.state.year, context.site.insectDefoliation));
+      context.events.add(new TreeEvent.Defoliated(state.year, context.site.insectDefoliation));
     }
-    if (!evergreen) {
+    if (context.parameters.species().evergreen()) {
+      context.leafVigour = LeafAgeing.vigour(state.pools, context.parameters, false);
+    } else {
       context.refoliationM2 = before * context.parameters.weather().refoliation(lost);
     }
-    loseShoots(context, lost, evergreen);
+    loseShoots(context, lost);
   }
 
-  private static void loseShoots(YearContext context, double lost, boolean evergreen) {
+  /** Share of this year's leaves that insects take, when they take a share of all. */
+  private static double young(double eaten, double fresh, double first) {
+    double most = fresh > 0 ? Math.min(1, eaten / fresh) : eaten;
+    return first * most + (1 - first) * eaten;
+  }
+
+  /** Share of the older leaves that they take. */
+  private static double old(double eaten, double fresh, double first) {
+    double left = fresh < 1 ? Math.max(0, eaten - fresh) / (1 - fresh) : 0;
+    return first * left + (1 - first) * eaten;
+  }
+
+  private static void loseShoots(YearContext context, double lost) {
     AllocationParameters p = context.parameters.allocation();
+    boolean evergreen = context.parameters.species().evergreen();
     Limbs limbs = context.state.limbs;
     double dead = evergreen ? Fast.pow(lost, p.bareShoots()) : p.twigLoss() * lost;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {

@@ -87,8 +87,10 @@ public final class LightField {
     }
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       light.lightShare[cell] = k * sky[cell];
-      light.capacityShare[cell] =
-          Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
+      if (!light.capacityKept) {
+        light.capacityShare[cell] =
+            Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
+      }
     }
   }
 

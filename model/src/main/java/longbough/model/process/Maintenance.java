@@ -124,6 +124,7 @@ public final class Maintenance implements Process {
             * seconds
             * context.span
             * on
+            * context.leafVigour
             * LeafTime.q10Factor(p.q10(), temperature, LEAF_REFERENCE_C)
             * LeafTime.acclimation(p.leafAcclimation(), grownAtC(context), LEAF_REFERENCE_C);
     CrownLight light = context.light;

@@ -35,6 +35,9 @@ public final class YearContext {
   /** Share of the canopy on record that is new this season, once buds have broken, 0 to 1. */
   public double newCanopyShare;
 
+  /** Capacity of the canopy by the age of its leaves over that of one renewed evenly, 1. */
+  public double leafVigour = 1;
+
   /** Share of each zone's (then each sprout cohort's) leaf area that is new this year. */
   public final double[] newLeafShare = new double[Limbs.MAX * Limbs.ZONES];
 

@@ -98,7 +98,18 @@ public record MeasuredTree(
     return leaderGrowthM * PACE_STEP_M / (heightM / now * (later - now));
   }
 
-  /** Ring width this tree is taken to be used to, less where its condition is poor, m a year. */
+  /**
+   * Ring width this tree is taken to be used to, less where its condition is poor or its neighbours
+   * wall it in, m a year.
+   *
+   * @param openness of the sky at the sides, 0 walled in to 1 free
+   */
+  public double ringHabitM(AllocationParameters p, double openness) {
+    double open = openness + (1 - openness) * p.ringHabitForestM() / p.ringHabitM();
+    return ringHabitM(p) * open;
+  }
+
+  /** The same of a tree that stands free. */
   public double ringHabitM(AllocationParameters p) {
     return p.ringHabitM() * (p.ringHabitLeast() + (1 - p.ringHabitLeast()) * condition);
   }

@@ -54,7 +54,8 @@ public final class TreeReconstruction {
     OpenCrowns.set(state.frame, p);
     double lit = LeafRoom.settle(state, p, openness, leafAreaM2(state, tree, p));
     TrunkProfile.fit(state, tree, p);
-    wood(state, tree, p, lit);
+    wood(state, tree, p, openness);
+    pace(state, tree, p, lit);
     condition(state, tree, p);
     FirstLeaves.set(state, s, p);
     pools(state, tree, p);
@@ -89,7 +90,7 @@ public final class TreeReconstruction {
         * Fast.pow(volumeRatio, p.allocation().crownVolumePower());
   }
 
-  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p, double lit) {
+  private static void wood(TreeState state, MeasuredTree tree, ModelParameters p, double openness) {
     double density = p.species().woodDensityKgM3() * p.carbon().woodCarbon();
     double volume = 0;
     Trunk trunk = state.trunk;
@@ -115,8 +116,7 @@ public final class TreeReconstruction {
     state.frame.leafPerWoodM2M2 = leaf / areas;
     trunk.rings = 1;
     trunk.ringRadiusM[0] = trunk.radiusAtM(Trunk.BREAST_HEIGHT_M);
-    trunk.ringMemoryM = tree.ringHabitM(p.allocation());
-    pace(state, tree, p, lit);
+    trunk.ringMemoryM = tree.ringHabitM(p.allocation(), openness);
     trunk.usualLeafM2 = leaf;
     Heartwood.apply(state, p);
   }

@@ -55,6 +55,7 @@ class SpeciesLibraryTest {
           "sprout_shoot_length_m",
           "drought_sensitivity",
           "defoliation_risk",
+          "young_leaves_first",
           "deadwood_retention_years",
           "woundwood_vigour",
           "union_weakness",

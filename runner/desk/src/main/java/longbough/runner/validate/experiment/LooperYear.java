@@ -32,7 +32,10 @@ public final class LooperYear implements Experiment {
   public List<Finding> run(Map<String, Check> checks) {
     Lab lab =
         Insects.once(
-            Lab.of("pseudotsuga-menziesii", DBH_M, Lab.MARITIME, YEARS, FUTURES), EVENT, FUTURES);
+            Lab.of("pseudotsuga-menziesii", DBH_M, Lab.MARITIME, YEARS, FUTURES)
+                .with("species.young_leaves_first", 0),
+            EVENT,
+            FUTURES);
     Beside little = beside(lab, LITTLE);
     Beside half = beside(lab, HALF);
     Beside most = beside(lab, NEARLY_ALL);

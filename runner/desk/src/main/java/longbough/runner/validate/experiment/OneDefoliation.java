@@ -12,13 +12,15 @@ import longbough.runner.validate.lab.Played;
 
 /**
  * One insect year and what follows: F24 recovery of oaks, F41 death and F42 growth of jack pine,
- * F43 recovery of firs. Each tree beside its spared twin in the same weather; insects take one
- * share of all leaves in early summer, and leave buds and twigs alone.
+ * F43 recovery of firs. Each tree beside its spared twin in the same weather, closed in all round,
+ * since all four sources are of forests; insects take a share of all leaves in early summer, on the
+ * conifers of the young ones first, and leave buds alone.
  */
 public final class OneDefoliation implements Experiment {
   private static final int EVENT = 3;
   private static final int YEARS = 20;
   private static final int FUTURES = 20;
+  private static final double FOREST = 0;
   private static final double RECOVERED = 0.95;
   private static final double[] CLASSES = {0.20, 0.45, 0.70, 0.90};
   private static final double[] SUMMERWOOD_LOST = {0.27, 0.44, 0.73, 0.91};
@@ -61,7 +63,7 @@ public final class OneDefoliation implements Experiment {
         "4 to 14 years",
         check.holds(mean),
         mean > 1,
-        "Open-grown oaks of 40 cm, continental climate, 0.95 of the leaves eaten once"
+        "Oaks of 40 cm, closed in all round, continental climate, 0.95 of the leaves eaten once"
             + BESIDE
             + "; recovered when leaf area, reserve and growth all stay at 0.95 of the twin's; the weaker"
             + " claim taken as more than a year.",
@@ -72,7 +74,10 @@ public final class OneDefoliation implements Experiment {
     double[] dead = new double[3];
     double[] loss = {0.45, 0.70, 0.95};
     Lab pines =
-        Insects.once(Lab.of("pinus-banksiana", 0.2, Lab.CONTINENTAL, EVENT + 3, 60), EVENT, 60);
+        Insects.once(
+            Lab.of("pinus-banksiana", 0.2, Lab.CONTINENTAL, EVENT + 3, 60).crowded(FOREST),
+            EVENT,
+            60);
     for (int i = 0; i < loss.length; i++) {
       Played eaten = Insects.eating(pines, loss[i]).alone();
       int until = i == 2 ? EVENT + 3 : EVENT + 2;
@@ -89,8 +94,8 @@ public final class OneDefoliation implements Experiment {
         "0.20 to 0.60; medium to heavy 0.02 to 0.13",
         check.holds(dead[2]),
         dead[2] > dead[1] && dead[1] >= dead[0] && dead[1] <= 0.20,
-        "Open-grown jack pine of 20 cm, continental climate, 60 futures, 0.45, 0.70 or 0.95 of the"
-            + " needles of all ages eaten once; the weaker claim taken as rising, with heavy loss not"
+        "Jack pine of 20 cm, closed in all round, continental climate, 60 futures, 0.45, 0.70 or 0.95"
+            + " of the needles eaten once; the weaker claim taken as rising, with heavy loss not"
             + " above 0.20.",
         check.readings(dead[2]));
   }
@@ -119,7 +124,7 @@ public final class OneDefoliation implements Experiment {
         "0.27 / 0.44 / 0.73 / 0.91 within 0.15 each; heavy recovered by year 5",
         in && fifth >= 0.9,
         rises && fifth >= 0.9,
-        "Open-grown jack pine of 20 cm, continental climate"
+        "Jack pine of 20 cm, closed in all round, continental climate"
             + BESIDE
             + "; the four classes taken as 0.20, 0.45, 0.70 and 0.90 of the needles, the whole ring for"
             + " the summerwood.",
@@ -152,7 +157,7 @@ public final class OneDefoliation implements Experiment {
         "3 to 8 years",
         check.holds(mean),
         rises,
-        "Open-grown silver fir (for grand fir) and Douglas-fir of 30 cm, maritime climate, 0.75 of the"
+        "Silver fir (for grand fir) and Douglas-fir of 30 cm, closed in all round, maritime climate, 0.75 of the"
             + " needles eaten in one year"
             + BESIDE
             + "; years until the ring stays at 0.95 of the twin's; the weaker claim by 0.25, 0.5, 0.75.",
@@ -165,7 +170,9 @@ public final class OneDefoliation implements Experiment {
     private final Played twins;
 
     Trial(String species, double dbhM, Climate climate, double loss) {
-      Lab lab = Insects.once(Lab.of(species, dbhM, climate, YEARS, FUTURES), EVENT, FUTURES);
+      Lab lab =
+          Insects.once(
+              Lab.of(species, dbhM, climate, YEARS, FUTURES).crowded(FOREST), EVENT, FUTURES);
       eaten = Insects.eating(lab, loss).alone();
       twins = Insects.spared(lab).alone();
     }

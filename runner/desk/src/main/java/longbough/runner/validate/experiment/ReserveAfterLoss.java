@@ -17,6 +17,7 @@ public final class ReserveAfterLoss implements Experiment {
   private static final int EVENT = 3;
   private static final int YEARS = 6;
   private static final int FUTURES = 20;
+  private static final double FOREST = 0;
   private static final double BEECH_M = 0.3;
   private static final double POPLAR_M = 0.12;
   private static final double NOT_LOWER = 0.95;
@@ -35,13 +36,15 @@ public final class ReserveAfterLoss implements Experiment {
   private static Finding beech(Check check) {
     Lab lab =
         Insects.once(
-            Lab.of("fagus-sylvatica", BEECH_M, Lab.MARITIME, YEARS, FUTURES), EVENT, FUTURES);
+            Lab.of("fagus-sylvatica", BEECH_M, Lab.MARITIME, YEARS, FUTURES).crowded(FOREST),
+            EVENT,
+            FUTURES);
     Beside beside = new Beside(Insects.eating(lab, 1).alone(), Insects.spared(lab).alone());
     double first = beside.of(YearColumn.RESERVE_FRACTION, EVENT + 1);
     double second = beside.of(YearColumn.RESERVE_FRACTION, EVENT + 2);
     return new Judged(
             check,
-            "Open-grown beech (for southern beech) of 30 cm, maritime, all leaves eaten once, 20"
+            "Beech (for southern beech) of 30 cm, closed in all round as in its forest, maritime, all leaves eaten once, 20"
                 + " futures, each beside a spared twin; reserve over its ceiling at the year's end; less growth"
                 + " taken as under 0.97.")
         .number(

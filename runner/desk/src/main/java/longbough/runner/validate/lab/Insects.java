@@ -54,7 +54,12 @@ public final class Insects {
 
   /** What those trees lose when insects come. */
   public static Lab eating(Lab lab, double share) {
-    return lab.with("weather.defoliation_least", share).with("weather.defoliation_most", share);
+    return eating(lab, share, share);
+  }
+
+  /** What those trees lose lies between a least and a most share, drawn anew each time. */
+  public static Lab eating(Lab lab, double least, double most) {
+    return lab.with("weather.defoliation_least", least).with("weather.defoliation_most", most);
   }
 
   /** The twins of those trees, which insects spare. */
