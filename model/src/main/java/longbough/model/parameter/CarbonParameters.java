@@ -37,6 +37,8 @@ import longbough.shared.source.ParameterTable;
  *     species, 1
  * @param otherSinks share of the growth budget for exudates and fungal partners, 1
  * @param seedShare share of the growth budget for flowers and seeds in a tree of full size, 1
+ * @param seedSpread standard deviation of a tree's yearly seed crop over its mean, 1
+ * @param seedMost most of a year's growth budget that a seed crop takes, 1
  * @param maturityHeight height at which a tree begins to bear over the species' greatest, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  * @param fullRespiration reserve over its ceiling below which wood and roots respire less, 1
@@ -71,6 +73,8 @@ public record CarbonParameters(
     double droughtDepth,
     double otherSinks,
     double seedShare,
+    double seedSpread,
+    double seedMost,
     double maturityHeight,
     double droughtThreshold,
     double fullRespiration,
@@ -106,6 +110,8 @@ public record CarbonParameters(
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
         table.value("carbon.seed_share"),
+        table.value("carbon.seed_spread"),
+        table.value("carbon.seed_most"),
         table.value("carbon.maturity_height"),
         table.value("carbon.drought_threshold"),
         table.value("carbon.full_respiration"),

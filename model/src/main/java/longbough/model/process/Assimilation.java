@@ -89,6 +89,7 @@ public final class Assimilation implements Process {
             * warmth
             * water
             * carried
+            * site.fortune
             * on
             * (1 + context.state.pools.compensation);
     CrownLight light = context.light;

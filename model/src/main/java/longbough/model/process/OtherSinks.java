@@ -3,6 +3,7 @@ package longbough.model.process;
 import java.util.List;
 import java.util.Set;
 import longbough.model.history.Flow;
+import longbough.model.numeric.Fast;
 import longbough.model.parameter.CarbonParameters;
 import longbough.model.state.Pools;
 
@@ -51,6 +52,13 @@ public final class OtherSinks implements Process {
     CarbonParameters p = context.parameters.carbon();
     double size = context.state.trunk.heightM / context.parameters.species().heightMaxM();
     double grown = (size - p.maturityHeight()) / (1 - p.maturityHeight());
-    return p.otherSinks() + p.seedShare() * Math.min(1, Math.max(0, grown));
+    double seeds = p.seedShare() * Math.min(1, Math.max(0, grown)) * crop(context, p.seedSpread());
+    return p.otherSinks() + Math.min(p.seedMost(), seeds);
+  }
+
+  /** The year's crop over the mean, 1: lognormal, drawn for this tree. */
+  private static double crop(YearContext context, double spread) {
+    double variance = Fast.log(1 + spread * spread);
+    return Fast.exp(Math.sqrt(variance) * context.random.normal() - variance / 2);
   }
 }

@@ -30,6 +30,11 @@ public final class Weather implements Process {
   private static final int QUARTER = 3;
   private static final int SEASON_FROM = 4;
   private static final int SEASON_TO = 8;
+
+  /** Places of the stream beside its run: rain of the months, warmth of the quarters, luck. */
+  private static final int SPELLS = MONTHS;
+
+  private static final int FORTUNE = SPELLS + MONTHS / QUARTER;
   private static final double RETURN_SHORT = 10;
   private static final double RETURN_LONG = 50;
 
@@ -89,6 +94,7 @@ public final class Weather implements Process {
     year.windExposure = place.windExposure();
     year.gustTenYearMs = climate.gustTenYearMs();
     year.gustFiftyYearMs = climate.gustFiftyYearMs();
+    year.fortune = 1;
     year.gustMs = 0;
     year.gustInLeaf = false;
     year.insectDefoliation = 0;
@@ -103,20 +109,30 @@ public final class Weather implements Process {
     double warmth = p.temperatureSdC() * context.random.normal();
     boolean drawn = context.random.chance(p.dryYearChance());
     boolean dry = dryYears.dry(context.state.year, drawn);
+    double own = Math.sqrt(1 - p.seasonShare() * p.seasonShare());
+    double half = p.rainSd() * p.rainSd() / 2;
     for (int quarter = 0; quarter < MONTHS / QUARTER; quarter++) {
-      double z = context.random.normal();
-      double rain = Fast.exp(p.rainSd() * z - p.rainSd() * p.rainSd() / 2);
-      double light = Fast.exp(-p.radiationSd() * z);
+      double common = context.random.normal();
+      double spell = p.spellSdC() * context.random.normalAt(SPELLS + quarter);
       for (int month = quarter * QUARTER; month < (quarter + 1) * QUARTER; month++) {
+        double z = p.seasonShare() * common + own * context.random.normalAt(month);
         boolean drySeason = dry && month >= SEASON_FROM && month <= SEASON_TO;
-        year.temperatureC[month] += warmth + (drySeason ? p.dryYearWarmthC() : 0);
-        year.rainMm[month] *= rain * (drySeason ? p.dryYearRain() : 1);
-        year.radiationMjM2Day[month] *= light;
+        year.temperatureC[month] += warmth + spell + (drySeason ? p.dryYearWarmthC() : 0);
+        year.rainMm[month] *= Fast.exp(p.rainSd() * z - half) * (drySeason ? p.dryYearRain() : 1);
+        year.radiationMjM2Day[month] *= Fast.exp(-p.radiationSd() * z);
       }
     }
     year.gustMs =
         Math.max(0, gumbelLocation - gumbelScale * Fast.log(-Fast.log(context.random.uniform())));
     year.gustInLeaf = context.random.chance(context.parameters.strength().gustInLeafShare());
+    double fresh = context.random.normalAt(FORTUNE);
+    double lasting = p.fortuneMemory();
+    context.luck =
+        Double.isNaN(context.luck)
+            ? fresh
+            : lasting * context.luck + Math.sqrt(1 - lasting * lasting) * fresh;
+    double spread = p.fortuneSd();
+    year.fortune = Fast.exp(spread * context.luck - spread * spread / 2);
     stress(context, p, year);
   }
 
