@@ -30,6 +30,7 @@ import longbough.shared.source.ParameterTable;
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
  * @param sugarCarbon carbon share of reserve carbohydrate, 1
+ * @param dryRespiration loss of respiration over that of assimilation as the soil dries, 1
  * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
  * @param compensationPerLoss rise per share of foliage lost, 1
  * @param compensationFade share of the rise left after a month, 1
@@ -67,6 +68,7 @@ public record CarbonParameters(
     double growthRespiration,
     double woodCarbon,
     double sugarCarbon,
+    double dryRespiration,
     double compensationMax,
     double compensationPerLoss,
     double compensationFade,
@@ -104,6 +106,7 @@ public record CarbonParameters(
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
         table.value("carbon.sugar_carbon"),
+        table.value("carbon.dry_respiration"),
         table.value("carbon.compensation_max"),
         table.value("carbon.compensation_per_loss"),
         table.value("carbon.compensation_fade"),

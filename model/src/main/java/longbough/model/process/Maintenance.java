@@ -68,8 +68,10 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     callBack(state.pools, p.fullRespiration());
     double temperature = context.site.temperatureC[context.month - 1];
-    double step = context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
-    double leaf = leaves(context, p, temperature);
+    double moist = 1 - p.dryRespiration() * (1 - Assimilation.water(context));
+    double step =
+        moist * context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
+    double leaf = leaves(context, p, temperature, moist);
     double wood =
         step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
     double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;
@@ -106,7 +108,7 @@ public final class Maintenance implements Process {
     return x * (1 + p.respirationHalf()) / (x + p.respirationHalf());
   }
 
-  private double leaves(YearContext context, CarbonParameters p, double temperature) {
+  private double leaves(YearContext context, CarbonParameters p, double temperature, double moist) {
     SpeciesParameters s = context.parameters.species();
     int month = context.month - 1;
     double on = LeafTime.leavesOut(context);
@@ -117,7 +119,8 @@ public final class Maintenance implements Process {
     double seconds =
         (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
     double perArea =
-        s.darkRespirationRatio()
+        moist
+            * s.darkRespirationRatio()
             * place.growthFactor()
             * s.photosyntheticCapacityUmolM2S()
             * LeafTime.KG_C_PER_UMOL
