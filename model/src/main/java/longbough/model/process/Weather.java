@@ -14,15 +14,22 @@ import longbough.model.parameter.WeatherParameters;
  * One year's weather and stress, drawn from the long-term climate.
  *
  * <pre>
- * T_m = Tbar_m + sT z1 (+ warmth in a dry season)      degC
- * P_m = Pbar_m exp(sP z_q - sP^2 / 2) (x dry factor)   mm
- * R_m = Rbar_m exp(-sR z_q)                            MJ m-2 day-1, brighter where drier
- * v   = u - b ln(-ln U)                                m/s, highest gust of the year (Gumbel)
+ * T_m = Tbar_m + sT z1 + sQ z_q (+ warmth in a dry season)   degC
+ * P_m = Pbar_m exp(sP x_m - sP^2 / 2) (x dry factor)         mm
+ * R_m = Rbar_m exp(-sR x_m)                                  MJ m-2 day-1, brighter where drier
+ * x_m = c z'_q + sqrt(1 - c^2) z_m
+ * v   = u - b ln(-ln U)                                      m/s, highest gust of the year (Gumbel)
+ * F   = exp(sF y - sF^2 / 2),   y' = k y + sqrt(1 - k^2) z   1, the tree's own luck
  * </pre>
  *
- * z standard normal, one a year for temperature and one a quarter for rain; U uniform; u and b from
- * the gusts that return in 10 and 50 years. Insect years come with the species' chance and a
- * uniform severity; late frost with its own. Source: Gumbel 1958; spreads in {@code
+ * z standard normal: one a year and one a quarter for temperature, one a quarter and one a month
+ * for rain and radiation, with the correlation c of a month to its quarter; U uniform; u and b from
+ * the gusts that return in 10 and 50 years. F what the leaves of this one tree earn over what the
+ * weather allows: neighbours, lost twigs, its spot of soil; it lasts for some years (k), and is the
+ * same under every regime of one future. Insect years come with the species' chance and a uniform
+ * severity; late frost with its own. Months, quarters and luck take fixed places of the stream, so
+ * that gusts, insects and frost are drawn as if they weren't there. Source: Gumbel 1958; how much
+ * of the variance of rings the trees of one stand share, Jansons et al. 2015; spreads in {@code
  * parameters/weather.csv}.
  */
 public final class Weather implements Process {
@@ -73,7 +80,7 @@ public final class Weather implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("gumbel1958");
+    return List.of("gumbel1958", "jansons2015");
   }
 
   @Override
