@@ -17,7 +17,7 @@ import longbough.model.state.Vitality;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c)
- * G   = sum_c L_c P_c  d  fT fW fD on (1 + comp),   A = (1 + rd) An site
+ * G   = sum_c L_c P_c  d  fT fW fD F on (1 + comp),   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -26,10 +26,11 @@ import longbough.model.state.Vitality;
  * absorptance a and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
  * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
- * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
- * out; comp the temporary rise in leaves left after a loss (none in conifers), fading month by
- * month. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
- * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ * the crown short of water, and so does an ailment a before the crown shows it; F the tree's own
+ * luck ({@link Weather}); on share of leaves out; comp the temporary rise in leaves left after a
+ * loss (none in conifers), fading month by month. Writes the reserve, where sugar goes first.
+ * Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp
+ * PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
