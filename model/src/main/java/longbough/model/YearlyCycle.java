@@ -16,6 +16,7 @@ import longbough.model.process.Compartmentalization;
 import longbough.model.process.CrownPotential;
 import longbough.model.process.Decline;
 import longbough.model.process.Defoliation;
+import longbough.model.process.DroughtDieback;
 import longbough.model.process.Extension;
 import longbough.model.process.FailureProbability;
 import longbough.model.process.Heartwood;
@@ -76,7 +77,7 @@ import longbough.model.visit.VisitRunner;
  * trunk     Extension, Heartwood, RadialGrowth, Stature
  * limbs     CrownPotential, Extension, RadialGrowth, Shedding, SproutGrowth, SproutRelease,
  *           WindFailure
- * foliage   BudBreak, CrownPotential, Defoliation, Extension, LeafFall, LeafFlush, Shedding,
+ * foliage   BudBreak, CrownPotential, Defoliation, DroughtDieback, Extension, LeafFall, LeafFlush, Shedding,
  *           Refoliation, SproutGrowth, WindFailure
  * sprouts   BudBreak, Defoliation, Extension, LeafFall, LeafFlush, Shedding, SproutGrowth,
  *           SproutRelease, WindFailure
@@ -145,6 +146,7 @@ final class YearlyCycle {
             new Heartwood(),
             reserveCeiling,
             new CrownPotential(),
+            new DroughtDieback(),
             new Shedding(),
             new WoundClosure(),
             new Compartmentalization(),
@@ -274,12 +276,27 @@ final class YearlyCycle {
     weather.mean(context.site);
     context.light.stale = true;
     light.run(context);
+    context.usualDrought = usualDrought(context);
     for (Process process :
         List.of(
             sections, strength, windLoading, trunkResistance, limbResistance, failureProbability)) {
       process.run(context);
     }
     context.light.stale = true;
+  }
+
+  /** What the driest month of a mean year takes of assimilation. */
+  private double usualDrought(YearContext context) {
+    phenology.run(context);
+    double driest = 1;
+    for (context.month = 1; context.month <= MONTHS; context.month++) {
+      soilWater.run(context);
+      if (context.leafOn[context.month - 1] > 0.5) {
+        driest = Math.min(driest, Assimilation.water(context));
+      }
+    }
+    context.soilWaterMm = Double.NaN;
+    return 1 - driest;
   }
 
   private static void start(YearContext context) {

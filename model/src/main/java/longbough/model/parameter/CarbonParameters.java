@@ -31,6 +31,7 @@ import longbough.shared.source.ParameterTable;
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
  * @param sugarCarbon carbon share of reserve carbohydrate, 1
+ * @param dryRespiration loss of respiration over that of assimilation as the soil dries, 1
  * @param compensationMax greatest rise of assimilation in leaves left after a loss, 1
  * @param compensationPerLoss rise per share of foliage lost, 1
  * @param compensationFade share of the rise left after a month, 1
@@ -38,6 +39,8 @@ import longbough.shared.source.ParameterTable;
  *     species, 1
  * @param otherSinks share of the growth budget for exudates and fungal partners, 1
  * @param seedShare share of the growth budget for flowers and seeds in a tree of full size, 1
+ * @param seedSpread standard deviation of a tree's yearly seed crop over its mean, 1
+ * @param seedMost most of a year's growth budget that a seed crop takes, 1
  * @param maturityHeight height at which a tree begins to bear over the species' greatest, 1
  * @param droughtThreshold share of soil water below which assimilation falls, 1
  * @param fullRespiration reserve over its ceiling below which wood and roots respire less, 1
@@ -67,12 +70,15 @@ public record CarbonParameters(
     double growthRespiration,
     double woodCarbon,
     double sugarCarbon,
+    double dryRespiration,
     double compensationMax,
     double compensationPerLoss,
     double compensationFade,
     double droughtDepth,
     double otherSinks,
     double seedShare,
+    double seedSpread,
+    double seedMost,
     double maturityHeight,
     double droughtThreshold,
     double fullRespiration,
@@ -103,12 +109,15 @@ public record CarbonParameters(
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
         table.value("carbon.sugar_carbon"),
+        table.value("carbon.dry_respiration"),
         table.value("carbon.compensation_max"),
         table.value("carbon.compensation_per_loss"),
         table.value("carbon.compensation_fade"),
         table.value("carbon.drought_depth"),
         table.value("carbon.other_sinks"),
         table.value("carbon.seed_share"),
+        table.value("carbon.seed_spread"),
+        table.value("carbon.seed_most"),
         table.value("carbon.maturity_height"),
         table.value("carbon.drought_threshold"),
         table.value("carbon.full_respiration"),

@@ -20,6 +20,8 @@ import longbough.shared.source.ParameterTable;
  * @param poorYears rings that are looked at, years
  * @param droughtLoss yearly share of the sound crown lost to a drought that stops assimilation, 1
  * @param droughtBorne drought that leaves no lasting damage, share of assimilation lost, 1
+ * @param droughtTwigs share of the twigs lost to a drought that stops assimilation, 1
+ * @param droughtTwigsConifer the same in conifers, 1
  * @param thirst share of assimilation that a tree in full decline loses besides its leaves, 1
  * @param hiddenShare share of the crown that an ailment leaves thirsty before it shows, over the
  *     ailment, 1
@@ -40,6 +42,8 @@ public record DeclineParameters(
     double poorYears,
     double droughtLoss,
     double droughtBorne,
+    double droughtTwigs,
+    double droughtTwigsConifer,
     double thirst,
     double hiddenShare,
     double rootLoss) {
@@ -60,6 +64,8 @@ public record DeclineParameters(
         table.value("decline.poor_years"),
         table.value("decline.drought_loss"),
         table.value("decline.drought_borne"),
+        table.value("decline.drought_twigs"),
+        table.value("decline.drought_twigs_conifer"),
         table.value("decline.thirst"),
         table.value("decline.hidden_share"),
         table.value("decline.root_loss"));

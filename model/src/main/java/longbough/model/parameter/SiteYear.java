@@ -37,6 +37,9 @@ public final class SiteYear {
   /** Share of new foliage killed by late frost, 0 to 1. */
   public double frostLoss;
 
+  /** This tree's own luck: what its leaves earn this year over what the weather allows, about 1. */
+  public double fortune = 1;
+
   /** Openness of the sky at the sides, 0 walled in to 1 free-standing. */
   public double openness = 1;
 

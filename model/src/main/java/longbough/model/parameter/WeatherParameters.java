@@ -7,8 +7,13 @@ import longbough.shared.source.ParameterTable;
  * parameters/weather.csv}.
  *
  * @param temperatureSdC standard deviation of a year's mean temperature, degC
- * @param rainSd standard deviation of ln seasonal rain, 1
- * @param radiationSd standard deviation of ln seasonal radiation, 1
+ * @param spellSdC standard deviation of what a season's mean temperature has for itself, degC
+ * @param rainSd standard deviation of ln monthly rain, 1
+ * @param radiationSd standard deviation of ln monthly radiation, 1
+ * @param seasonShare correlation of a month's rain with what the months of its season have in
+ *     common, 1
+ * @param fortuneSd standard deviation of ln of what a tree earns by its own luck in a year, 1
+ * @param fortuneMemory correlation of that luck from one year to the next, 1
  * @param dryYearChance chance of a dry growing season, 1/year
  * @param dryYearRain rain of a dry season over normal, 1
  * @param dryYearWarmthC warmth of a dry season over normal, degC
@@ -27,8 +32,12 @@ import longbough.shared.source.ParameterTable;
  */
 public record WeatherParameters(
     double temperatureSdC,
+    double spellSdC,
     double rainSd,
     double radiationSd,
+    double seasonShare,
+    double fortuneSd,
+    double fortuneMemory,
     double dryYearChance,
     double dryYearRain,
     double dryYearWarmthC,
@@ -46,8 +55,12 @@ public record WeatherParameters(
   static WeatherParameters of(ParameterTable table) {
     return new WeatherParameters(
         table.value("weather.temperature_sd_c"),
+        table.value("weather.spell_sd_c"),
         table.value("weather.rain_sd"),
         table.value("weather.radiation_sd"),
+        table.value("weather.season_share"),
+        table.value("weather.fortune_sd"),
+        table.value("weather.fortune_memory"),
         table.value("weather.dry_year_chance"),
         table.value("weather.dry_year_rain"),
         table.value("weather.dry_year_warmth_c"),

@@ -17,7 +17,7 @@ import longbough.model.state.Vitality;
  *
  * <pre>
  * P_c = u A_c q I_c / (q I_c + A_c),   I_c = a f R E_c,   A_c = A s(E_c) (1 + comp)
- * G   = sum_c L_c P_c  d  fT fW fD y on,   A = (1 + rd) An site
+ * G   = sum_c L_c P_c  d  fT fW fD F y on,   A = (1 + rd) An site
  * </pre>
  *
  * P assimilation per leaf area (umol m-2 s-1); A gross capacity of sun leaves from the net one An
@@ -26,11 +26,12 @@ import longbough.model.state.Vitality;
  * absorptance a and light share E; q quantum yield; u loss by uneven light; L leaf area (m2); d
  * daylight (s); fT parabola of daytime temperature; fW = 1 - depth x sensitivity (1 - min(1, W/W0))
  * of soil water share W; fD = 1 - h (D + e a (1 - D)): damaged roots and sapwood (decline D) leave
- * the crown short of water, and so does an ailment a before the crown shows it; on share of leaves
- * out; y the canopy's youth ({@link LeafAgeing}); comp the temporary rise in the capacity of leaves
- * left after a loss (none in conifers), fading month by month: leaves that lack light gain nothing
- * by it. Writes the reserve, where sugar goes first. Source: rectangular hyperbola as in Monsi and
- * Saeki 1953; capacity Wright et al. 2004; comp PMC3617827; fW Granier et al. 2007.
+ * the crown short of water, and so does an ailment a before the crown shows it; F the tree's own
+ * luck ({@link Weather}); on share of leaves out; y the canopy's youth ({@link LeafAgeing}); comp
+ * the temporary rise in the capacity of leaves left after a loss (none in conifers), fading month
+ * by month: leaves that lack light gain nothing by it. Writes the reserve, where sugar goes first.
+ * Source: rectangular hyperbola as in Monsi and Saeki 1953; capacity Wright et al. 2004; comp
+ * PMC3617827; fW Granier et al. 2007.
  */
 public final class Assimilation implements Process {
   private static final double J_PER_MJ = 1e6;
@@ -66,8 +67,7 @@ public final class Assimilation implements Process {
     int month = context.month - 1;
     double on = LeafTime.leavesOut(context);
     double warmth = warmth(p, site.temperatureC[month]);
-    double dry = 1 - Math.min(1, site.soilWaterShare[month] / p.droughtThreshold());
-    double water = 1 - p.droughtDepth() * s.droughtSensitivity() * dry;
+    double water = water(context);
     double carried = 1 - thirst(parameters.decline(), context.state.vitality);
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
@@ -91,6 +91,7 @@ public final class Assimilation implements Process {
             * warmth
             * water
             * carried
+            * site.fortune
             * on
             * context.leafVigour;
     double risen = 1 + context.state.pools.compensation;
@@ -108,6 +109,14 @@ public final class Assimilation implements Process {
     context.netKgC += sum;
     context.earnedKgC += sum;
     context.ledger.book(Flow.ASSIMILATION, sum);
+  }
+
+  /** Share of assimilation that soil water allows in the month at hand. */
+  public static double water(YearContext context) {
+    CarbonParameters p = context.parameters.carbon();
+    double share = context.site.soilWaterShare[context.month - 1];
+    double dry = 1 - Math.min(1, share / p.droughtThreshold());
+    return 1 - p.droughtDepth() * context.parameters.species().droughtSensitivity() * dry;
   }
 
   /** Share of assimilation lost because damaged or ailing roots and sapwood carry too little. */

@@ -14,9 +14,10 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = Q^((T-10)/10) (rs S + rf F e) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day]
+ * M = w (Q^((T-10)/10) (rs S + rf F e) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day])
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
  * f = x (1 + ks) / (x + ks),   x = min(1, R / (fs C)),   e = 1 - h (1 - min(1, A / W))
+ * w = 1 - v (1 - fW)
  * </pre>
  *
  * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
@@ -29,11 +30,14 @@ import longbough.model.state.TreeState;
  * reserve R (without its floor) no longer feeds all of wood and roots, half at the share ks. e of
  * fine roots: the share h of their respiration lives on the sugar of the day and falls where that,
  * assimilation A less what leaves respire, doesn't cover the full cost W of wood and roots (kg C).
- * The other costs stay when leaves go: that is how a tree starves. What the mobile reserve can't
- * pay is recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to
- * the last thirty days Zhu et al. 2021; trees live for weeks on next to nothing, Weber et al. 2018;
- * root respiration falls when girdling cuts off the day's sugar, Hogberg et al. 2003; the forms of
- * f and e are assumptions.
+ * w drought: respiration falls with assimilation, v of the share 1 - fW that soil water takes from
+ * it ({@link Assimilation}), so that a hot drought doesn't make a tree respire more. The other
+ * costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
+ * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to the
+ * last thirty days Zhu et al. 2021; respiration fell with assimilation in the drought of 2003,
+ * Ciais et al. 2005, and does so in leaves of holm oak, Rodríguez-Calcerrada et al. 2011; trees
+ * live for weeks on next to nothing, Weber et al. 2018; root respiration falls when girdling cuts
+ * off the day's sugar, Hogberg et al. 2003; the forms of f and e are assumptions.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -53,7 +57,15 @@ public final class Maintenance implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("ryan1991", "ryan1995", "wright2004", "weber2018", "zhu2021", "hogberg2003");
+    return List.of(
+        "ryan1991",
+        "ryan1995",
+        "wright2004",
+        "weber2018",
+        "zhu2021",
+        "hogberg2003",
+        "ciais2005",
+        "calcerrada2011");
   }
 
   @Override
@@ -68,8 +80,10 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     callBack(state.pools, p.fullRespiration());
     double temperature = context.site.temperatureC[context.month - 1];
-    double step = context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
-    double leaf = leaves(context, p, temperature);
+    double moist = 1 - p.dryRespiration() * (1 - Assimilation.water(context));
+    double step =
+        moist * context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
+    double leaf = leaves(context, p, temperature, moist);
     double wood =
         step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
     double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;
@@ -106,7 +120,7 @@ public final class Maintenance implements Process {
     return x * (1 + p.respirationHalf()) / (x + p.respirationHalf());
   }
 
-  private double leaves(YearContext context, CarbonParameters p, double temperature) {
+  private double leaves(YearContext context, CarbonParameters p, double temperature, double moist) {
     SpeciesParameters s = context.parameters.species();
     int month = context.month - 1;
     double on = LeafTime.leavesOut(context);
@@ -117,7 +131,8 @@ public final class Maintenance implements Process {
     double seconds =
         (HOURS - day + p.dayRespirationShare() * day) * LeafTime.SECONDS_PER_HOUR * LeafTime.DAYS;
     double perArea =
-        s.darkRespirationRatio()
+        moist
+            * s.darkRespirationRatio()
             * place.growthFactor()
             * s.photosyntheticCapacityUmolM2S()
             * LeafTime.KG_C_PER_UMOL

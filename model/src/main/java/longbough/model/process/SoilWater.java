@@ -14,11 +14,13 @@ import longbough.model.parameter.WeatherParameters;
  * E0 = 0.61 D / (D + g) R / 2.45 - 0.12   (Makkink, mm/day)
  * </pre>
  *
- * W water (mm), C what roots can reach (mm, less by the share of root plate lost), P rain (mm), i
- * share that infiltrates, L/A leaf area over crown projection (m2/m2), D slope of the saturation
- * curve (kPa/K), g psychrometer constant (kPa/K), R radiation (MJ m-2 day-1), r share of water
- * below which uptake falls. Fewer leaves use less water, so a pruned tree meets a drought with more
- * soil water. Source: Makkink 1957; Granier et al. 2007 for r.
+ * W water (mm), C what roots can reach (mm, the species' reach times what the site holds, less by
+ * the share of root plate lost), P rain (mm), i share that infiltrates, L/A leaf area over crown
+ * projection (m2/m2), D slope of the saturation curve (kPa/K), g psychrometer constant (kPa/K), R
+ * radiation (MJ m-2 day-1), r share of water below which uptake falls. Fewer leaves use less water,
+ * so a pruned tree meets a drought with more soil water. How deep a species roots is its reach: the
+ * plates of spruce live on the rain of the summer, oak and beech also on that of the winter (Allen
+ * et al. 2019). Source: Makkink 1957; Granier et al. 2007 for r.
  */
 public final class SoilWater implements Process {
   private static final double DAYS = 30.4;
@@ -43,7 +45,7 @@ public final class SoilWater implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("makkink1957", "granier2007");
+    return List.of("makkink1957", "granier2007", "allen2019");
   }
 
   @Override
@@ -55,7 +57,10 @@ public final class SoilWater implements Process {
   public void run(YearContext context) {
     WeatherParameters p = context.parameters.weather();
     int month = context.month - 1;
-    double capacity = place.soilWaterCapacityMm() * (1 - context.state.roots.plateLost);
+    double capacity =
+        context.parameters.species().rootingReach()
+            * place.soilWaterCapacityMm()
+            * (1 - context.state.roots.plateLost);
     double water =
         Double.isNaN(context.soilWaterMm) ? capacity : Math.min(capacity, context.soilWaterMm);
     double threshold = context.parameters.carbon().droughtThreshold();

@@ -14,15 +14,22 @@ import longbough.model.parameter.WeatherParameters;
  * One year's weather and stress, drawn from the long-term climate.
  *
  * <pre>
- * T_m = Tbar_m + sT z1 (+ warmth in a dry season)      degC
- * P_m = Pbar_m exp(sP z_q - sP^2 / 2) (x dry factor)   mm
- * R_m = Rbar_m exp(-sR z_q)                            MJ m-2 day-1, brighter where drier
- * v   = u - b ln(-ln U)                                m/s, highest gust of the year (Gumbel)
+ * T_m = Tbar_m + sT z1 + sQ z_q (+ warmth in a dry season)   degC
+ * P_m = Pbar_m exp(sP x_m - sP^2 / 2) (x dry factor)         mm
+ * R_m = Rbar_m exp(-sR x_m)                                  MJ m-2 day-1, brighter where drier
+ * x_m = c z'_q + sqrt(1 - c^2) z_m
+ * v   = u - b ln(-ln U)                                      m/s, highest gust of the year (Gumbel)
+ * F   = exp(sF y - sF^2 / 2),   y' = k y + sqrt(1 - k^2) z   1, the tree's own luck
  * </pre>
  *
- * z standard normal, one a year for temperature and one a quarter for rain; U uniform; u and b from
- * the gusts that return in 10 and 50 years. Insect years come with the species' chance and a
- * uniform severity; late frost with its own. Source: Gumbel 1958; spreads in {@code
+ * z standard normal: one a year and one a quarter for temperature, one a quarter and one a month
+ * for rain and radiation, with the correlation c of a month to its quarter; U uniform; u and b from
+ * the gusts that return in 10 and 50 years. F what the leaves of this one tree earn over what the
+ * weather allows: neighbours, lost twigs, its spot of soil; it lasts for some years (k), and is the
+ * same under every regime of one future. Insect years come with the species' chance and a uniform
+ * severity; late frost with its own. Months, quarters and luck take fixed places of the stream, so
+ * that gusts, insects and frost are drawn as if they weren't there. Source: Gumbel 1958; how much
+ * of the variance of rings the trees of one stand share, Jansons et al. 2015; spreads in {@code
  * parameters/weather.csv}.
  */
 public final class Weather implements Process {
@@ -30,6 +37,11 @@ public final class Weather implements Process {
   private static final int QUARTER = 3;
   private static final int SEASON_FROM = 4;
   private static final int SEASON_TO = 8;
+
+  /** Places of the stream beside its run: rain of the months, warmth of the quarters, luck. */
+  private static final int SPELLS = MONTHS;
+
+  private static final int FORTUNE = SPELLS + MONTHS / QUARTER;
   private static final double RETURN_SHORT = 10;
   private static final double RETURN_LONG = 50;
 
@@ -68,7 +80,7 @@ public final class Weather implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("gumbel1958");
+    return List.of("gumbel1958", "jansons2015");
   }
 
   @Override
@@ -89,6 +101,7 @@ public final class Weather implements Process {
     year.windExposure = place.windExposure();
     year.gustTenYearMs = climate.gustTenYearMs();
     year.gustFiftyYearMs = climate.gustFiftyYearMs();
+    year.fortune = 1;
     year.gustMs = 0;
     year.gustInLeaf = false;
     year.insectDefoliation = 0;
@@ -103,20 +116,30 @@ public final class Weather implements Process {
     double warmth = p.temperatureSdC() * context.random.normal();
     boolean drawn = context.random.chance(p.dryYearChance());
     boolean dry = dryYears.dry(context.state.year, drawn);
+    double own = Math.sqrt(1 - p.seasonShare() * p.seasonShare());
+    double half = p.rainSd() * p.rainSd() / 2;
     for (int quarter = 0; quarter < MONTHS / QUARTER; quarter++) {
-      double z = context.random.normal();
-      double rain = Fast.exp(p.rainSd() * z - p.rainSd() * p.rainSd() / 2);
-      double light = Fast.exp(-p.radiationSd() * z);
+      double common = context.random.normal();
+      double spell = p.spellSdC() * context.random.normalAt(SPELLS + quarter);
       for (int month = quarter * QUARTER; month < (quarter + 1) * QUARTER; month++) {
+        double z = p.seasonShare() * common + own * context.random.normalAt(month);
         boolean drySeason = dry && month >= SEASON_FROM && month <= SEASON_TO;
-        year.temperatureC[month] += warmth + (drySeason ? p.dryYearWarmthC() : 0);
-        year.rainMm[month] *= rain * (drySeason ? p.dryYearRain() : 1);
-        year.radiationMjM2Day[month] *= light;
+        year.temperatureC[month] += warmth + spell + (drySeason ? p.dryYearWarmthC() : 0);
+        year.rainMm[month] *= Fast.exp(p.rainSd() * z - half) * (drySeason ? p.dryYearRain() : 1);
+        year.radiationMjM2Day[month] *= Fast.exp(-p.radiationSd() * z);
       }
     }
     year.gustMs =
         Math.max(0, gumbelLocation - gumbelScale * Fast.log(-Fast.log(context.random.uniform())));
     year.gustInLeaf = context.random.chance(context.parameters.strength().gustInLeafShare());
+    double fresh = context.random.normalAt(FORTUNE);
+    double lasting = p.fortuneMemory();
+    context.luck =
+        Double.isNaN(context.luck)
+            ? fresh
+            : lasting * context.luck + Math.sqrt(1 - lasting * lasting) * fresh;
+    double spread = p.fortuneSd();
+    year.fortune = Fast.exp(spread * context.luck - spread * spread / 2);
     stress(context, p, year);
   }
 

@@ -46,6 +46,15 @@ public final class YearContext {
   /** Water that the roots can reach, mm; carried from year to year. */
   public double soilWaterMm = Double.NaN;
 
+  /**
+   * Share of assimilation that drought usually takes in the driest month in leaf, 0 to 1; carried
+   * from year to year.
+   */
+  public double usualDrought;
+
+  /** The tree's own luck in standard deviations; carried from year to year. */
+  public double luck = Double.NaN;
+
   /** Lowest share of assimilation that water allowed in any month in leaf this year, 0 to 1. */
   public double worstWater;
 

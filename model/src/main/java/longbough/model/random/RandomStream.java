@@ -45,6 +45,11 @@ public final class RandomStream {
     return NormalQuantile.of(uniform());
   }
 
+  /** Standard normal at a fixed place of the stream, without moving on. */
+  public double normalAt(long place) {
+    return NormalQuantile.of(uniformAt(place));
+  }
+
   public boolean chance(double probability) {
     return uniform() < probability;
   }

@@ -115,15 +115,68 @@ class WeatherTest {
     double root = Math.sqrt(YEARS);
     double rainSd = 140 * Math.sqrt(Math.exp(p.rainSd() * p.rainSd()) - 1);
     assertThat(sums[0] / YEARS).isCloseTo(140, within(4 * rainSd / root));
-    assertThat(sums[1] / YEARS).isCloseTo(4.5, within(4 * p.temperatureSdC() / root + 0.01));
+    double warmthSd = Math.hypot(p.temperatureSdC(), p.spellSdC());
+    assertThat(sums[1] / YEARS).isCloseTo(4.5, within(4 * warmthSd / root + 0.01));
     double sd = Math.sqrt(sums[2] / YEARS - Math.pow(sums[1] / YEARS, 2));
-    assertThat(sd).isCloseTo(p.temperatureSdC(), within(0.03 * p.temperatureSdC()));
+    assertThat(sd).isCloseTo(warmthSd, within(0.03 * warmthSd));
     double dryRain = 20 * (1 + p.dryYearChance() * (p.dryYearRain() - 1));
     assertThat(sums[3] / YEARS)
         .as("a dry season now and then")
         .isCloseTo(dryRain, within(0.03 * dryRain));
     assertThat(sums[4] / YEARS)
         .isCloseTo(17.7 + p.dryYearChance() * p.dryYearWarmthC(), within(0.05));
+  }
+
+  /**
+   * Annual means vary by 0.7 degC, seasonal rain by 0.28, as before months had rain of their own.
+   */
+  @Test
+  void yearsAndSeasonsVaryAsWarmthAndRainOfTheirMonthsMake() {
+    double[] sums = new double[4];
+    play(
+        PlayedTrees.MARITIME,
+        YEARS,
+        year -> {
+          double mean = Arrays.stream(year.temperatureC).average().orElseThrow();
+          double season = year.rainMm[0] / 140 + year.rainMm[1] / 100 + year.rainMm[2] / 95;
+          sums[0] += mean;
+          sums[1] += mean * mean;
+          sums[2] += season / 3;
+          sums[3] += season * season / 9;
+        });
+    double mean = sums[0] / YEARS;
+    assertThat(Math.sqrt(sums[1] / YEARS - mean * mean)).isCloseTo(0.72, within(0.05));
+    double rain = sums[2] / YEARS;
+    assertThat(rain).isCloseTo(1, within(0.01));
+    assertThat(Math.sqrt(sums[3] / YEARS - rain * rain)).isCloseTo(0.28, within(0.02));
+  }
+
+  /** A tree's luck has its spread and memory, and leaves the mean alone. */
+  @Test
+  void luckLastsForSomeYearsAndComesOutEven() {
+    WeatherParameters p = PlayedTrees.parameters("tilia-cordata").weather();
+    YearContext context =
+        new YearContext(
+            new TreeState(), new CarbonLedger(), new EventLog(false), new RandomStream());
+    context.parameters = PlayedTrees.parameters("tilia-cordata");
+    Weather weather = new Weather(PlayedTrees.MARITIME, PlayedTrees.OPEN);
+    double sum = 0;
+    double square = 0;
+    double product = 0;
+    double before = 0;
+    for (int year = 1; year <= YEARS; year++) {
+      context.random.start(77, 1, year, weather.name());
+      weather.run(context);
+      double luck = Math.log(context.site.fortune);
+      sum += context.site.fortune;
+      square += luck * luck;
+      product += luck * before;
+      before = luck;
+    }
+    double variance = p.fortuneSd() * p.fortuneSd();
+    assertThat(sum / YEARS).isCloseTo(1, within(0.002));
+    assertThat(square / YEARS).isCloseTo(variance, within(0.05 * variance));
+    assertThat(product / square).isCloseTo(p.fortuneMemory(), within(0.03));
   }
 
   /**

@@ -54,6 +54,7 @@ class SpeciesLibraryTest {
           "sprout_readiness",
           "sprout_shoot_length_m",
           "drought_sensitivity",
+          "rooting_reach",
           "defoliation_risk",
           "young_leaves_first",
           "deadwood_retention_years",
