@@ -12,8 +12,8 @@ import longbough.runner.validate.lab.StandForm;
 /**
  * P01a, P01b, P01c: young wild cherries raised to half and to a quarter of their crown's length.
  * The trees stood in a plantation, "the bottom part of the crown in the shadow zone of the crown
- * layer": neighbours all round, as tall as the tree. Simplified: 15 cm, though the source calls its
- * trees young; their sizes were not at hand.
+ * layer": neighbours all round, as tall as the tree, which has the height and crown of forest
+ * trees. Simplified: 15 cm, though the source calls its trees young; their sizes were not at hand.
  */
 public final class RaisedCherry implements Experiment {
   private static final double PLANTATION = 0;

@@ -10,14 +10,16 @@ import longbough.runner.validate.lab.StandForm;
 
 /**
  * P02a, P02b: Douglas-firs of a young stand raised by 30 and 50 % of the live crown. The stand is
- * neighbours all round, as tall as the tree. Simplified: the tree has the crown length of an
- * open-grown one, of which the shade leaves the lowest limbs few needles.
+ * neighbours all round, as tall as the tree, which has the height and the crown of conifers of
+ * young plantations.
  */
 public final class RaisedStandConifer implements Experiment {
   private static final double STAND = 0;
 
-  /** Height over age, a little below the pace of trees of that age, m a year. */
-  private static final double LEADER_M = 0.8;
+  /**
+   * Growth in height of coast Douglas-firs of that age on middling sites, m a year: from memory.
+   */
+  private static final double LEADER_M = 1.0;
 
   private static final double NO_LOSS = 0.95;
 
@@ -62,7 +64,7 @@ public final class RaisedStandConifer implements Experiment {
   private static String setUp(Played played) {
     return String.format(
         Locale.ROOT,
-        "Douglas-fir of 15 cm, closed in all round, maritime, 30 futures; raised in winter of year 1,"
+        "Douglas-fir of 15 cm, grown up in a plantation and closed in all round, maritime, 30 futures; raised in winter of year 1,"
             + " which took %.0f %% of the foliage.",
         100 * played.dose(1));
   }

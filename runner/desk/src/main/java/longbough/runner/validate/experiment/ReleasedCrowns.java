@@ -12,7 +12,8 @@ import longbough.runner.validate.lab.StandForm;
  * closed in. A gap of some 4 m round a crown of 3 m radius leaves a point 4 m below the tops open
  * sky from 35 to 40 degrees up, which is some two fifths of the light from the side: an openness of
  * 0.4, reckoned before anything was played. The model can't open a stand on the way, so that a
- * released tree also starts with the leaf of a tree as open as that.
+ * released tree starts as if it had long stood so; both have the height, the crown and so the leaf
+ * of forest trees.
  */
 public final class ReleasedCrowns implements Experiment {
   private static final double RELEASED = 0.4;
