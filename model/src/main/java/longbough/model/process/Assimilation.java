@@ -49,8 +49,7 @@ public final class Assimilation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of(
-        "monsi1953", "wright2004", "jxb2013", "granier2007", "reich2009", "teskey1984", "hom1983");
+    return List.of("monsi1953", "wright2004", "jxb2013", "granier2007", "reich2009");
   }
 
   @Override

@@ -41,7 +41,7 @@ public final class CrownPotential implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("urbantrees2016", "falster2015", "heichel1984", "kurkela2005", "sprugel2002");
+    return List.of("urbantrees2016", "falster2015", "heichel1984", "sprugel2002");
   }
 
   @Override

@@ -31,8 +31,9 @@ import longbough.model.state.TreeState;
  * their capacity goes on following the light. What a deciduous tree then puts out again see {@link
  * Refoliation}, how hungry buds return {@link ShootFeed}. Source: one complete defoliation is
  * survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not by evergreens (Piper and
- * Fajardo 2014); fewer leaves after defoliation Heichel and Turner 1984; young needles first Piene
- * 1989; little re-acclimation in the older leaves of evergreens Niinemets 2007; m is an assumption.
+ * Fajardo 2014); fewer leaves after defoliation Heichel and Turner 1984; that the young go first is
+ * common practice; little re-acclimation in the older leaves of evergreens Niinemets 2007; m is an
+ * assumption.
  */
 public final class Defoliation implements Process {
 
@@ -43,7 +44,7 @@ public final class Defoliation implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("annbot2015", "piper2014", "heichel1984", "piene1989", "niinemets2007");
+    return List.of("annbot2015", "piper2014", "heichel1984", "niinemets2007");
   }
 
   @Override

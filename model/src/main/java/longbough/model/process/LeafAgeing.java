@@ -15,8 +15,7 @@ import longbough.model.state.Pools;
  * that is renewed evenly; y capacity of this canopy over that one's (1), for which the species'
  * capacity stands. Respiration of leaves falls with their capacity. So the loss of the young leaves
  * takes more than their share of the income, and a canopy that returns is a young one. Source:
- * Reich et al. 2009; Teskey et al. 1984; Hom and Oechel 1983; that the fall is even is an
- * assumption.
+ * Reich et al. 2009; that the fall is even is an assumption.
  */
 public final class LeafAgeing {
 

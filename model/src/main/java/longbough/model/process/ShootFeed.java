@@ -13,7 +13,7 @@ import longbough.model.state.Limbs;
  * The shoots of next spring lie ready in the buds of this summer, and shoots live on the leaves
  * beside them; so shoots that insects stripped are followed by fewer and shorter ones, while a
  * pruning leaves whole shoots. Source: branch growth after three years of leaf loss Heichel and
- * Turner 1984; needle crops after sawflies Kurkela et al. 2005; Sprugel 2002.
+ * Turner 1984; Sprugel 2002.
  */
 final class ShootFeed {
 

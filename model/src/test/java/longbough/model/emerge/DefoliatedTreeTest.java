@@ -83,6 +83,36 @@ class DefoliatedTreeTest {
     assertThat(1 - new Outcome(onlyFirst).survival(2)).as(species).isBetween(0.0, 0.13);
   }
 
+  /**
+   * Sugar maples of stands that had lost less than four tenths of their branches after tent
+   * caterpillars were in good vigour two years later (Gross 1991, abstract): a tree that its
+   * neighbours wall in has narrow rings as ever, and one insect year is not the beginning of its
+   * end.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"acer-saccharum", "quercus-rubra"})
+  void oneInsectYearIsNotTheEndOfAForestTree(String species) {
+    Trials walled =
+        eaten(species, 0.9, 3, 300).walledIn().with("species.defoliation_risk", 1 / 3.0);
+    List<History> eaten = walled.alone(3).futures();
+    List<History> spared = walled.with("species.defoliation_risk", 0).alone(3).futures();
+    double worse = 0;
+    int once = 0;
+    for (int i = 0; i < eaten.size(); i++) {
+      History one = eaten.get(i);
+      if (eatenIn(one, 3) && !eatenIn(one, 2) && !eatenIn(one, 1)) {
+        worse += decline(one) - decline(spared.get(i));
+        once++;
+      }
+    }
+    assertThat(once).isGreaterThan(20);
+    assertThat(worse / once).as(species).isLessThan(0.1);
+  }
+
+  private static double decline(History history) {
+    return history.snapshots().get(3).vitality.decline;
+  }
+
   private static boolean eatenIn(History history, int year) {
     return history.events().stream()
         .anyMatch(e -> e instanceof TreeEvent.Defoliated && e.year() == year);

@@ -12,6 +12,7 @@ import longbough.model.SimulationInput.Crew;
 import longbough.model.history.History;
 import longbough.model.parameter.Climate;
 import longbough.model.parameter.ModelParameters;
+import longbough.model.parameter.Site;
 import longbough.model.pruning.CutMix;
 import longbough.model.pruning.Operation;
 import longbough.model.pruning.Regime;
@@ -39,6 +40,7 @@ final class Trials {
   private final int years;
   private final int members;
   private final ParameterTable parameters;
+  private final Site site;
 
   private Trials(
       String species,
@@ -46,27 +48,36 @@ final class Trials {
       Climate climate,
       int years,
       int members,
-      ParameterTable parameters) {
+      ParameterTable parameters,
+      Site site) {
     this.species = species;
     this.dbhM = dbhM;
     this.climate = climate;
     this.years = years;
     this.members = members;
     this.parameters = parameters;
+    this.site = site;
   }
 
   static Trials of(String species, double dbhM, Climate climate, int years, int members) {
-    return new Trials(species, dbhM, climate, years, members, PlayedTrees.table(species));
+    return new Trials(
+        species, dbhM, climate, years, members, PlayedTrees.table(species), PlayedTrees.OPEN);
   }
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
   Trials with(String name, double value) {
     return new Trials(
-        species, dbhM, climate, years, members, PlayedTrees.with(parameters, name, value));
+        species, dbhM, climate, years, members, PlayedTrees.with(parameters, name, value), site);
   }
 
   Trials in(Climate other) {
-    return new Trials(species, dbhM, other, years, members, parameters);
+    return new Trials(species, dbhM, other, years, members, parameters, site);
+  }
+
+  /** The same trees closed in all round by their neighbours. */
+  Trials walledIn() {
+    Site closed = new Site(0, site.soilWaterCapacityMm(), site.windExposure(), site.growthFactor());
+    return new Trials(species, dbhM, climate, years, members, parameters, closed);
   }
 
   ModelParameters meanParameters() {
@@ -99,7 +110,7 @@ final class Trials {
             SpeciesLibrary.load().get(species),
             parameters,
             PlayedTrees.tree(meanParameters().species(), dbhM, GOOD),
-            PlayedTrees.OPEN,
+            site,
             climate,
             List.of(regime),
             years,

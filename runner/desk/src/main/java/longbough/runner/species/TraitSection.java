@@ -25,7 +25,7 @@ enum TraitSection {
   RESERVE("Roots and reserve", List.of("root_", "fine_root_", "reserve_")),
   SPROUTS("Sprouting", List.of("bud_", "sprout_", "trunk_buds_")),
   WOUNDS("Wounds and unions", List.of("woundwood_", "cut_", "branch_parent_", "union_")),
-  STRESS("Stress and deadwood", List.of("drought_", "defoliation_", "deadwood_")),
+  STRESS("Stress and deadwood", List.of("drought_", "defoliation_", "young_leaves_", "deadwood_")),
   OTHER("Other", List.of(""));
 
   private final String title;
