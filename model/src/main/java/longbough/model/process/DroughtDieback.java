@@ -42,10 +42,13 @@ public final class DroughtDieback implements Process {
     ModelParameters p = context.parameters;
     double drought = 1 - context.worstWater;
     double unusual = Math.max(0, drought - context.usualDrought);
+    context.usualDrought += (drought - context.usualDrought) / p.allocation().ringMemoryYears();
+    if (unusual == 0) {
+      return;
+    }
     boolean conifer = p.species().conifer();
     double most = conifer ? p.decline().droughtTwigsConifer() : p.decline().droughtTwigs();
     double kept = 1 - most * unusual * unusual;
-    context.usualDrought += (drought - context.usualDrought) / p.allocation().ringMemoryYears();
     Limbs limbs = context.state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       limbs.budFullness[zone] *= kept;

@@ -57,7 +57,10 @@ public final class OtherSinks implements Process {
     CarbonParameters p = context.parameters.carbon();
     double size = context.state.trunk.heightM / context.parameters.species().heightMaxM();
     double grown = (size - p.maturityHeight()) / (1 - p.maturityHeight());
-    double seeds = p.seedShare() * Math.min(1, Math.max(0, grown)) * crop(context, p.seedSpread());
+    if (grown <= 0) {
+      return p.otherSinks();
+    }
+    double seeds = p.seedShare() * Math.min(1, grown) * crop(context, p.seedSpread());
     return p.otherSinks() + Math.min(p.seedMost(), seeds);
   }
 

@@ -22,7 +22,7 @@ enum TraitSection {
           "leaf_out_",
           "leaf_fall_")),
   WOOD("Wood", List.of("wood_", "sapwood_", "modulus_", "ring_", "heartwood_")),
-  RESERVE("Roots and reserve", List.of("root_", "fine_root_", "reserve_")),
+  RESERVE("Roots and reserve", List.of("root_", "rooting_", "fine_root_", "reserve_")),
   SPROUTS("Sprouting", List.of("bud_", "sprout_", "trunk_buds_")),
   WOUNDS("Wounds and unions", List.of("woundwood_", "cut_", "branch_parent_", "union_")),
   STRESS("Stress and deadwood", List.of("drought_", "defoliation_", "young_leaves_", "deadwood_")),

@@ -30,11 +30,11 @@ import org.junit.jupiter.params.provider.MethodSource;
  * one.
  *
  * <p>The question is whether what a tree earns carries what it is, so that storms, insects, sudden
- * deaths and decay behind the wounds of shed limbs are switched off; dry years stay. Bounds are the
- * species' own measured sizes at the trunk diameter that the tree has by then (its file; urban tree
- * database): every tree in every year within the 95 % band of single measured trees, and over the
- * years within one standard deviation of them, since it is meant to be a mean tree of its species
- * but its climate is only the nearest of five.
+ * deaths, single trees' luck and decay behind the wounds of shed limbs are switched off; dry years
+ * stay. Bounds are the species' own measured sizes at the trunk diameter that the tree has by then
+ * (its file; urban tree database): every tree in every year within the 95 % band of single measured
+ * trees, and over the years within one standard deviation of them, since it is meant to be a mean
+ * tree of its species but its climate is only the nearest of five.
  */
 class EverySpeciesAloneTest {
   private static final int YEARS = 60;
@@ -109,7 +109,8 @@ class EverySpeciesAloneTest {
         Lab.of(id, dbhM, calm(id), YEARS, MEMBERS)
             .with("survival.background", 0)
             .with("survival.wound_hazard", 0)
-            .with("species.defoliation_risk", 0);
+            .with("species.defoliation_risk", 0)
+            .with("weather.fortune_sd", 0);
     Integer[] all = IntStream.rangeClosed(0, YEARS).boxed().toArray(Integer[]::new);
     Played alone = lab.alone(all);
     assertThat(alone.futures())
