@@ -156,12 +156,6 @@ final class BadScenarios {
             "leader_growth_m: 0.3",
             8,
             "did you mean 'leader_growth_cm'?"),
-        deep(
-            "leader longer than the tree",
-            "cm: 48\n  height_m: 17\n  crown_base_m: 2.5\n  crown_spread_m: 11\n  condition: good",
-            "cm: 5\n  height_m: 2\n  crown_base_m: 0.5\n  crown_spread_m: 1\n  leader_growth_cm: 250",
-            8,
-            "250 cm a year on a tree of 2 m"),
         of("unknown dieback", "condition: good", "dieback: some", 8, "found 'some'"),
         of("half a topping", "condition: good", "topped: [{height_m: 9}]", 8, "years_ago"),
         deep(

@@ -1,9 +1,13 @@
 package longbough.runner.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import longbough.model.SimulationInput;
+import longbough.runner.scenario.written.Scenario;
+import longbough.shared.problem.InputException;
+import longbough.shared.problem.Problem;
 import org.junit.jupiter.api.Test;
 
 /** The growth of the leading shoot, from the file to the model. */
@@ -44,11 +48,32 @@ class LeaderGrowthFieldTest {
         .satisfies(tree -> assertThat(tree.leaderGrowthM()).isEqualTo(0.45));
   }
 
+  /** Nothing grows in a year by more than it is high. */
+  @Test
+  void aLeaderLongerThanTheTreeIsRefused() {
+    String whip = "trunk_diameter_cm: 3, height_m: 2, leader_growth_cm: ";
+    assertThat(read(whip + 200).tree().leaderGrowthCm().value()).isEqualTo(200);
+    InputException refused =
+        catchThrowableOfType(InputException.class, () -> read("\n  " + whip + 201));
+    assertThat(refused.problems()).hasSize(1);
+    Problem problem = refused.problems().get(0);
+    assertThat(problem.line()).isEqualTo(2);
+    assertThat(problem.field()).isEqualTo("tree.leader_growth_cm");
+    assertThat(problem.found()).isEqualTo("201 cm a year on a tree of 2 m");
+    assertThat(problem.allowed()).isEqualTo("up to the tree's height");
+    assertThat(problem.mend()).contains("grows in one year");
+  }
+
   private static SimulationInput tree(String more) {
+    return ScenarioResolver.resolve(
+        read("trunk_diameter_cm: 48, height_m: 17, crown_spread_m: 10, " + more));
+  }
+
+  private static Scenario read(String tree) {
     String text =
-        "tree: {species: tilia-cordata, trunk_diameter_cm: 48, height_m: 17, crown_spread_m: 10, "
-            + more
+        "tree: {species: tilia-cordata, "
+            + tree
             + "}\nclimate: maritime_temperate\nregimes: [{name: leave alone, visits: []}]\n";
-    return ScenarioResolver.resolve(ScenarioReader.parse("test", text));
+    return ScenarioReader.parse("test", text);
   }
 }
