@@ -15,7 +15,9 @@ import longbough.model.history.YearColumn;
 import longbough.model.parameter.Site;
 import longbough.model.parameter.SpeciesParameters;
 import longbough.model.pruning.Regime;
+import longbough.model.state.TreeState;
 import longbough.shared.trait.SpeciesLibrary;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -111,5 +113,23 @@ class LeaderGrowthTest {
     double grown = mean(species, tree, openness, YEARS, YearColumn.HEIGHT_M) - tree.heightM();
     double dbh = mean(species, tree, openness, YEARS, YearColumn.DBH_CM) / 100;
     return grown / (Allometry.heightM(s, dbh) - tree.heightM());
+  }
+
+  /** Whatever may stand in a scenario: at the height where a species ends the pace is finite too. */
+  @Test
+  void anyMeasuredGrowthIsPlayed() {
+    for (String species : SpeciesLibrary.load().ids()) {
+      SpeciesParameters s = PlayedTrees.parameters(species).species();
+      for (double dbh : new double[] {0.03, 0.3, 1, 2, 4}) {
+        for (double measured : new double[] {0.01, 0.5, 3}) {
+          MeasuredTree tree = tree(s, dbh, measured);
+          TreeState state =
+              TreeReconstruction.build(tree, PlayedTrees.parameters(species), WALLED_IN);
+          String what = species + " of " + dbh + " m, leader " + measured + " m";
+          assertThat(state.frame.leaderFactor).as(what).isFinite().isGreaterThanOrEqualTo(1);
+          assertThat(state.trunk.shootPaceM).as(what).isFinite().isPositive();
+        }
+      }
+    }
   }
 }
