@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import longbough.model.PlayedTrees;
+import longbough.model.geometry.Allometry;
 import longbough.model.history.CarbonLedger;
 import longbough.model.history.EventLog;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.random.RandomStream;
 import longbough.model.state.Limbs;
 import longbough.model.state.TreeState;
+import longbough.model.state.Trunk;
 import longbough.model.tree.MeasuredTree;
 import longbough.model.tree.TreeReconstruction;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What the shoots keep pace with. */
 class StatureTest {
   private static final double HABIT_SHARE = 0.4;
+  private static final int YEARS = 100;
   private final ModelParameters p = PlayedTrees.parameters("tilia-cordata");
 
   /** Rings narrow with the leaves: each leaf makes as much wood as before, so shoots hold on. */
@@ -46,10 +49,61 @@ class StatureTest {
   @Test
   void endsWhereTheStemIsAsSlenderAsCanBe() {
     YearContext context = grown(HABIT_SHARE, HABIT_SHARE);
-    context.state.trunk.shootLeadM = 10 * context.state.trunk.dbhM();
-    double lead = context.state.trunk.shootLeadM;
+    context.state.frame.heightFactor = p.allocation().slenderestHeight();
+    context.state.frame.leaderFactor = 2;
     new Stature().run(context);
-    assertThat(context.state.trunk.shootLeadM).isEqualTo(lead);
+    assertThat(context.state.trunk.shootLeadM).isZero();
+    assertThat(context.state.trunk.leaderLeadM).isZero();
+  }
+
+  /** The leader grows twice as fast as the shoots below it: it gains a pace a year on them. */
+  @Test
+  void aLeaderInTheLightGetsAheadOfTheOtherShoots() {
+    YearContext context = grown(1, 1);
+    context.state.frame.leaderFactor = 2;
+    new Stature().run(context);
+    Trunk trunk = context.state.trunk;
+    assertThat(trunk.leaderLeadM).isCloseTo(2 * trunk.shootPaceM, within(1e-12));
+    assertThat(trunk.leaderStatureM() - trunk.statureM())
+        .isCloseTo(trunk.leaderLeadM, within(1e-12));
+    double first = trunk.leaderLeadM;
+    new Stature().run(context);
+    assertThat(trunk.leaderLeadM).isGreaterThan(1.5 * first);
+  }
+
+  @Test
+  void aLeaderAtThePaceOfTheShootsGetsNoLead() {
+    YearContext context = grown(HABIT_SHARE, HABIT_SHARE);
+    context.state.frame.leaderFactor = 1;
+    for (int year = 0; year < YEARS; year++) {
+      new Stature().run(context);
+    }
+    assertThat(context.state.trunk.shootLeadM).isPositive();
+    assertThat(context.state.trunk.leaderLeadM).isZero();
+  }
+
+  /** However long it leads, the stem gets no more slender than those of the forest. */
+  @Test
+  void theLeadEndsAtTheSlendernessOfTheForest() {
+    for (double factor = 1; factor < 2.4; factor += 0.2) {
+      YearContext context = grown(1, 1);
+      context.state.frame.heightFactor = factor;
+      context.state.frame.leaderFactor = 3;
+      double last = -1;
+      for (int year = 0; year < YEARS; year++) {
+        new Stature().run(context);
+        double lead = context.state.trunk.leaderLeadM;
+        assertThat(lead).isGreaterThan(last);
+        assertThat(slender(context.state)).isLessThan(p.allocation().slenderestHeight());
+        last = lead;
+      }
+    }
+  }
+
+  private double slender(TreeState state) {
+    return state.frame.heightFactor
+        * Allometry.heightM(p.species(), state.trunk.leaderStatureM())
+        / Allometry.heightM(p.species(), state.trunk.dbhM());
   }
 
   /** A tree with a share of its leaves that has just made a ring of a share of its habit. */

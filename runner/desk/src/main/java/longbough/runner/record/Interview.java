@@ -119,6 +119,8 @@ final class Interview {
         ask.shown(base) + ", three tenths of the height");
     String spread = ask.shown(typical.crownSpreadM()) + middling;
     optional(sizes, "Diameter of the crown", "tree", "crown_spread_m", spread);
+    String pace = "as is usual for size, condition and light";
+    optional(sizes, "Leading shoot's growth in a year", "tree", "leader_growth_cm", pace);
   }
 
   private void state() {

@@ -31,6 +31,9 @@ final class TreeSection implements Section {
     item(page, "Height", Words.metres(tree.heightM()));
     item(page, "Crown base", Words.metres(tree.crownBaseM()));
     item(page, "Crown spread", spread(tree.spreadM()));
+    if (!Double.isNaN(tree.leaderGrowthM())) {
+      item(page, "Leading shoot", Words.cm(tree.leaderGrowthM()) + " a year");
+    }
     item(page, "Condition", Figures.percent(tree.condition()) + " of a sound, vigorous tree");
     for (MeasuredTree.KnownCavity cavity : tree.cavities()) {
       item(page, "Known decay", cavity(cavity));

@@ -88,9 +88,14 @@ public final class ScenarioSummary {
         + m(tree.crownBaseM())
         + ", "
         + spread(tree.spreadM())
+        + leader(tree.leaderGrowthM())
         + ", condition "
         + Plain.number(tree.condition())
         + (tree.limbs().isEmpty() ? "" : ", " + tree.limbs().size() + " limbs in the inventory");
+  }
+
+  private static String leader(double growthM) {
+    return Double.isNaN(growthM) ? "" : ", leading shoot " + cm(growthM) + " a year";
   }
 
   private static String spread(double[] spreadM) {

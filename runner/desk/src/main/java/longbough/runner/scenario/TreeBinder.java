@@ -22,6 +22,7 @@ final class TreeBinder {
         tree.number("height_m"),
         tree.number("crown_base_m"),
         spread(tree),
+        tree.number("leader_growth_cm"),
         tree.level("condition", word -> Presets.word("condition", word)),
         tree.level("dieback", word -> Presets.word("dieback", word)),
         tree.maps("cavities", "cavity").stream().map(TreeBinder::cavity).toList(),

@@ -35,6 +35,7 @@ final class TreeChecks {
     }
     checks.crownBase();
     checks.spread();
+    checks.leader();
     tree.cavities().forEach(checks::cavity);
     tree.oldWounds().forEach(checks::wound);
     tree.topped().forEach(checks::topping);
@@ -109,6 +110,17 @@ final class TreeChecks {
           "no reach in any direction",
           "a crown of some width",
           "give the reach from the trunk in metres");
+    }
+  }
+
+  private void leader() {
+    double grownM = tree.leaderGrowthCm().or(0.0) / 100;
+    if (grownM > heightM) {
+      wrong(
+          tree.leaderGrowthCm(),
+          cm(grownM) + " a year on a tree of " + Plain.number(heightM) + " m",
+          "up to the tree's height",
+          "leader_growth_cm is the length by which the leading shoot grows in one year");
     }
   }
 

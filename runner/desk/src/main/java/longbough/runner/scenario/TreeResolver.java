@@ -63,7 +63,25 @@ final class TreeResolver {
         tree.rootPlateLost().or(0.0),
         tree.limbs().stream().map(resolver::limb).toList(),
         earlier.foliageMissing(),
-        Double.NaN);
+        resolver.leaderGrowth(tree));
+  }
+
+  /** Growth of the leader, m a year; of a topped tree it is that of the shoots which came since. */
+  private double leaderGrowth(WrittenTree tree) {
+    if (!tree.leaderGrowthCm().present()) {
+      notes.add(
+          "Growth of the leading shoot not given: that of the species at this size, condition and"
+              + " light taken.");
+      return Double.NaN;
+    }
+    if (!tree.topped().isEmpty()) {
+      notes.add(
+          "Growth of the leading shoot not used: the tree was topped, and shoots that come after a"
+              + " topping don't grow at the pace of its crown. Where one has long led again, give"
+              + " the topping as an old wound.");
+      return Double.NaN;
+    }
+    return tree.leaderGrowthCm().value() / CM_PER_M;
   }
 
   private double crownBase(WrittenTree tree, SpeciesTraits species) {

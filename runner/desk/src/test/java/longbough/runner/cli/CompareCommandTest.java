@@ -34,6 +34,7 @@ class CompareCommandTest {
         height_m: 17
         crown_base_m: 2.5
         crown_spread_m: 11
+        leader_growth_cm: 40
       climate: maritime_temperate
       years: 12
       members: 20
@@ -76,6 +77,8 @@ class CompareCommandTest {
     assertThat(out.toString())
         .contains("leave alone", "leaf m\u00b2", "of 20 futures", "Why, in the median future")
         .contains("year 12: drought", "report.html");
+    assertThat(Files.readString(place.resolve("result/report.html")))
+        .containsPattern("<dt>Leading shoot</dt>\\s*<dd>40\\Scm a year</dd>");
     assertThat(err.toString()).as("nobody watches").isEmpty();
     assertThat(names(place)).containsExactly("result", "test-tree.yaml");
   }

@@ -82,6 +82,27 @@ class ImportCommandTest {
   }
 
   @Test
+  void theLeadingShootComesInCentimetresOrInches() throws IOException {
+    String head = "tree,species,trunk_diameter_cm,height_m,leader_growth_";
+    Path metric = write("a.csv", head + "cm\n1,tilia-cordata,20,9,35\n2,tilia-cordata,20,9,\n");
+    assertThat(run(metric, "--climate", "mediterranean", "--out", folder.resolve("a")))
+        .as(told.err())
+        .isEqualTo(ExitCode.OK);
+    assertThat(input(folder.resolve("a/1.yaml")).tree().leaderGrowthM()).isCloseTo(0.35, CLOSE);
+    assertThat(input(folder.resolve("a/2.yaml")).tree().leaderGrowthM()).isNaN();
+    Path us = write("b.csv", head + "in\n1,tilia-cordata,20,9,14\n");
+    assertThat(run(us, "--climate", "mediterranean", "--out", folder.resolve("b")))
+        .isEqualTo(ExitCode.OK);
+    assertThat(input(folder.resolve("b/1.yaml")).tree().leaderGrowthM())
+        .isCloseTo(14 * 0.0254, CLOSE);
+    Path bad = write("c.csv", head + "cm\n1,tilia-cordata,20,9,350\n");
+    assertThat(run(bad, "--climate", "mediterranean", "--out", folder.resolve("c")))
+        .isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(told.err())
+        .contains("c.csv, line 2, column 5: leader_growth_cm: found 350; allowed: 1 to 300 cm");
+  }
+
+  @Test
   void aWorkbookHoldsAllSheets() throws IOException {
     byte[] bytes =
         new InventedWorkbook()

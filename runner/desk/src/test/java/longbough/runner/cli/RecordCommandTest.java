@@ -20,7 +20,7 @@ class RecordCommandTest {
   private static final Offset<Double> CLOSE = Offset.offset(1e-4);
 
   /** Enter at every question from the height to the quality of the soil. */
-  private static final String ALL_DEFAULTS = "\n".repeat(15);
+  private static final String ALL_DEFAULTS = "\n".repeat(16);
 
   @TempDir private Path folder;
   private final Told told = new Told();
@@ -56,6 +56,8 @@ class RecordCommandTest {
         47'
         2 m
         30
+        1 ft
+        14
         fair
         slight
         5
@@ -101,6 +103,8 @@ class RecordCommandTest {
     assertThat(lime.tree().dbhM()).isCloseTo(60 * 0.0254 / Math.PI, CLOSE);
     assertThat(lime.tree().heightM()).isCloseTo(47 * 0.3048, CLOSE);
     assertThat(lime.tree().crownBaseM()).isEqualTo(2);
+    assertThat(lime.filledIn())
+        .anyMatch(line -> line.contains("shoot not used: the tree was topped"));
     assertThat(lime.tree().cavities().get(0).soundWallM()).isCloseTo(4 * 0.0254, CLOSE);
     assertThat(lime.tree().oldWounds()).hasSize(2);
     assertThat(lime.tree().oldWounds().get(0).openWidthM()).isCloseTo(0.0254, CLOSE);
@@ -148,7 +152,7 @@ class RecordCommandTest {
     assertThat(run("\n\nEnglish oak\n48\nquit\n")).isEqualTo(ExitCode.OK);
     assertThat(run(whole + "no\n")).isEqualTo(ExitCode.OK);
     assertThat(told.out()).contains("Nothing was written.");
-    String limbs = "\n\nEnglish oak\n48\n" + "\n".repeat(10) + "9\n9\n\n\n\n".repeat(60);
+    String limbs = "\n\nEnglish oak\n48\n" + "\n".repeat(11) + "9\n9\n\n\n\n".repeat(60);
     assertThat(run(limbs)).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(told.out()).contains("a list of 49");
     assertThat(Told.names(folder)).isEmpty();

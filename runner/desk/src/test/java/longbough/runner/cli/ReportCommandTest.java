@@ -25,6 +25,7 @@ class ReportCommandTest {
         height_m: 17
         crown_base_m: 2.5
         crown_spread_m: 11
+        leader_growth_cm: 40
       climate: maritime_temperate
       years: 6
       members: 4
@@ -58,7 +59,8 @@ class ReportCommandTest {
     String page = Files.readString(place.resolve("result/client-report.html"));
     assertThat(page)
         .contains("We recommend \u201ctop\u201d", "An owner", "Year 1", "Year 3", "Year 6")
-        .contains("seen from the south at one scale");
+        .contains("seen from the south at one scale")
+        .containsPattern("<dt>Leading shoot</dt>\\s*<dd>40\\Scm a year</dd>");
     assertThat(out.toString()).contains("client-report.html", "never a safety clearance");
     assertThat(names(place)).containsExactly("client.yaml", "result", "test-tree.yaml");
   }

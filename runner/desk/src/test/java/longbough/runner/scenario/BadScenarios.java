@@ -140,6 +140,22 @@ final class BadScenarios {
             "crown_spread_m: {north: 5, east: 5, south: 5}",
             7,
             "tree.crown_spread_m.west"),
+        of(
+            "leader that shrinks",
+            "condition: good",
+            "leader_growth_cm: -5",
+            8,
+            "tree.leader_growth_cm: found -5; allowed: a number from 1 to 300"),
+        of("leader in millimetres", "condition: good", "leader_growth_cm: 450", 8, "1 to 300"),
+        of("leader of no growth", "condition: good", "leader_growth_cm: 0", 8, "found 0"),
+        of("leader as a word", "condition: good", "leader_growth_cm: fast", 8, "found 'fast'"),
+        of("leader not a number", "condition: good", "leader_growth_cm: .nan", 8, "found .nan"),
+        of(
+            "leader in metres",
+            "condition: good",
+            "leader_growth_m: 0.3",
+            8,
+            "did you mean 'leader_growth_cm'?"),
         of("unknown dieback", "condition: good", "dieback: some", 8, "found 'some'"),
         of("half a topping", "condition: good", "topped: [{height_m: 9}]", 8, "years_ago"),
         deep(

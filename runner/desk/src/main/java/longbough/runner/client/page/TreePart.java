@@ -35,6 +35,10 @@ final class TreePart implements Part {
     item(page, input, "tree.height", amounts.metres(tree.heightM()));
     item(page, input, "tree.crown_base", amounts.metres(tree.crownBaseM()));
     item(page, input, "tree.spread", spread(input, tree.spreadM()));
+    if (!Double.isNaN(tree.leaderGrowthM())) {
+      String grown = amounts.centimetres(tree.leaderGrowthM());
+      item(page, input, "tree.leader", input.say("tree.leader_a_year", grown));
+    }
     item(
         page,
         input,

@@ -12,6 +12,7 @@ public record WrittenTree(
     Given<Double> heightM,
     Given<Double> crownBaseM,
     WrittenSpread spread,
+    Given<Double> leaderGrowthCm,
     Given<Level> condition,
     Given<Level> dieback,
     List<WrittenCavity> cavities,
