@@ -115,7 +115,9 @@ class LeaderGrowthTest {
     return grown / (Allometry.heightM(s, dbh) - tree.heightM());
   }
 
-  /** Whatever may stand in a scenario: at the height where a species ends the pace is finite too. */
+  /**
+   * Whatever may stand in a scenario: at the height where a species ends the pace is finite too.
+   */
   @Test
   void anyMeasuredGrowthIsPlayed() {
     for (String species : SpeciesLibrary.load().ids()) {

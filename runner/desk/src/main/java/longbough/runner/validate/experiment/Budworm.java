@@ -8,6 +8,7 @@ import longbough.model.history.YearColumn;
 import longbough.runner.validate.lab.Insects;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * U05 to U07: firs eaten year after year. The sources tell how many needles were missing at the end
@@ -89,6 +90,7 @@ public final class Budworm implements Experiment {
   private static Lab firs(double dbhM, int years) {
     return Lab.of(FIR, dbhM, Lab.MARITIME, years, FUTURES)
         .crowded(STAND)
+        .shaped(StandForm.FOREST)
         .with("species.leaf_life_years", NEEDLE_YEARS);
   }
 

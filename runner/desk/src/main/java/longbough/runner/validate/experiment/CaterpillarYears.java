@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import longbough.runner.validate.lab.Insects;
 import longbough.runner.validate.lab.Lab;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * U10 to U12: oaks and sugar maple eaten for two years running or every year, all of them trees of
@@ -74,7 +75,10 @@ public final class CaterpillarYears implements Experiment {
     for (int i = 0; i < ratio.length; i++) {
       for (String species : OAKS) {
         Lab lab =
-            Insects.always(Lab.of(species, OAK_M, Lab.CONTINENTAL, 10, FUTURES).crowded(STAND));
+            Insects.always(
+                Lab.of(species, OAK_M, Lab.CONTINENTAL, 10, FUTURES)
+                    .crowded(STAND)
+                    .shaped(StandForm.FOREST));
         Beside beside =
             new Beside(Insects.eating(lab, 0, 2 * YEARLY[i]).alone(), Insects.spared(lab).alone());
         ratio[i] += beside.growth(0, 10) / OAKS.size();
@@ -94,7 +98,9 @@ public final class CaterpillarYears implements Experiment {
   private static Beside running(String species, double dbhM, double eaten) {
     Lab lab =
         Insects.running(
-            Lab.of(species, dbhM, Lab.CONTINENTAL, YEARS, FUTURES).crowded(STAND),
+            Lab.of(species, dbhM, Lab.CONTINENTAL, YEARS, FUTURES)
+                .crowded(STAND)
+                .shaped(StandForm.FOREST),
             FIRST,
             SECOND,
             FUTURES);

@@ -9,6 +9,7 @@ import longbough.model.parameter.Climate;
 import longbough.runner.validate.lab.Insects;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * One insect year and what follows: F24 recovery of oaks, F41 death and F42 growth of jack pine,
@@ -75,7 +76,9 @@ public final class OneDefoliation implements Experiment {
     double[] loss = {0.45, 0.70, 0.95};
     Lab pines =
         Insects.once(
-            Lab.of("pinus-banksiana", 0.2, Lab.CONTINENTAL, EVENT + 3, 60).crowded(FOREST),
+            Lab.of("pinus-banksiana", 0.2, Lab.CONTINENTAL, EVENT + 3, 60)
+                .crowded(FOREST)
+                .shaped(StandForm.FOREST),
             EVENT,
             60);
     for (int i = 0; i < loss.length; i++) {
@@ -172,7 +175,11 @@ public final class OneDefoliation implements Experiment {
     Trial(String species, double dbhM, Climate climate, double loss) {
       Lab lab =
           Insects.once(
-              Lab.of(species, dbhM, climate, YEARS, FUTURES).crowded(FOREST), EVENT, FUTURES);
+              Lab.of(species, dbhM, climate, YEARS, FUTURES)
+                  .crowded(FOREST)
+                  .shaped(StandForm.FOREST),
+              EVENT,
+              FUTURES);
       eaten = Insects.eating(lab, loss).alone();
       twins = Insects.spared(lab).alone();
     }

@@ -9,6 +9,7 @@ import longbough.runner.validate.lab.Insects;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 
 /**
  * U13, U14: the reserve a year after all leaves were eaten, and two years after a heavy raising.
@@ -36,7 +37,9 @@ public final class ReserveAfterLoss implements Experiment {
   private static Finding beech(Check check) {
     Lab lab =
         Insects.once(
-            Lab.of("fagus-sylvatica", BEECH_M, Lab.MARITIME, YEARS, FUTURES).crowded(FOREST),
+            Lab.of("fagus-sylvatica", BEECH_M, Lab.MARITIME, YEARS, FUTURES)
+                .crowded(FOREST)
+                .shaped(StandForm.FOREST),
             EVENT,
             FUTURES);
     Beside beside = new Beside(Insects.eating(lab, 1).alone(), Insects.spared(lab).alone());
