@@ -18,6 +18,7 @@ import longbough.shared.source.ParameterTable;
  * @param stressMost most that bending stress over its mean in the tree can do, 1
  * @param slendernessMax longest leader over its base diameter, 1
  * @param slenderestHeight height of forest-grown trees over open-grown ones of the same trunk, 1
+ * @param leaderMost most that the leader's pace may be over that of the other shoots, 1
  * @param pipeYears years in which pipes of a limb that serve no leaves go out of use, years
  * @param headedExtension length growth of a headed limb over that of an intact one, 1
  * @param gapFilling yearly widening of a limb's share into a gap, share of its own, 1
@@ -62,6 +63,7 @@ public record AllocationParameters(
     double stressMost,
     double slendernessMax,
     double slenderestHeight,
+    double leaderMost,
     double pipeYears,
     double headedExtension,
     double gapFilling,
@@ -105,6 +107,7 @@ public record AllocationParameters(
         table.value("allocation.stress_most"),
         table.value("allocation.slenderness_max"),
         table.value("allocation.slenderest_height"),
+        table.value("allocation.leader_most"),
         table.value("allocation.pipe_years"),
         table.value("allocation.headed_extension"),
         table.value("allocation.gap_filling"),

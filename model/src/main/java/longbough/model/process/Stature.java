@@ -14,7 +14,7 @@ import longbough.model.state.Trunk;
  * <pre>
  * x = max(w, min(m, w (1 - D) L* / L)),   m' = m + (x - m) / T
  * d* = d + e,    e' = e + 2 (x - w) b,   b = max(0, 1 - (max(0, h - 1) / (hs - 1))^2)
- * dl = d* + el,  el' = el + 2 (g - 1) m b,   h = hf Ha(dl) / Ha(d)
+ * dl = d* + el,  el' = el + 2 (g - 1) m' b,   h = hf Ha(dl) / Ha(d)
  * L*' = L + max(0, L* - L) (1 - 1 / T)
  * </pre>
  *

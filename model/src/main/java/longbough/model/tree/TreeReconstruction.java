@@ -121,13 +121,17 @@ public final class TreeReconstruction {
     Heartwood.apply(state, p);
   }
 
-  /** The leader stands in the light; where its growth was measured, the other shoots follow it. */
+  /**
+   * The leader stands in the light; where its growth was measured, the other shoots follow it. Near
+   * the species' greatest height no trunk goes with what was measured: hence a bound.
+   */
   private static void pace(TreeState state, MeasuredTree tree, ModelParameters p, double lit) {
     double usual = tree.shootPaceM(p.species(), p.allocation(), lit);
     double leader =
         Double.isNaN(tree.leaderGrowthM()) ? usual / lit : tree.leaderPaceM(p.species());
     state.trunk.shootPaceM = Math.min(usual, leader * lit);
-    state.frame.leaderFactor = leader / state.trunk.shootPaceM;
+    state.frame.leaderFactor =
+        Math.min(p.allocation().leaderMost(), leader / state.trunk.shootPaceM);
   }
 
   private static void condition(TreeState state, MeasuredTree tree, ModelParameters p) {
