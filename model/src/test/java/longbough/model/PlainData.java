@@ -4,10 +4,7 @@ import java.lang.reflect.Array;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Random;
 import java.util.function.BiConsumer;
 
@@ -79,18 +76,43 @@ final class PlainData {
 
   /** Names of the numbers that differ in their bits, e.g. {@code limbs.woodKgC[3]}. */
   static List<String> differences(Object one, Object two) {
-    Map<String, Object> left = new HashMap<>();
     List<String> found = new ArrayList<>();
-    walk("", one, left::put);
-    walk(
-        "",
-        two,
-        (name, value) -> {
-          if (!left.containsKey(name) || !Objects.equals(left.get(name), value)) {
+    differences("", one, two, found);
+    return found;
+  }
+
+  /** Names are made up only where something differs: most of a state doesn't. */
+  private static void differences(String prefix, Object one, Object two, List<String> found) {
+    each(
+        one.getClass(),
+        field -> {
+          Object a = field.get(one);
+          Object b = field.get(two);
+          String name = prefix + field.getName();
+          if (a == null || b == null) {
+            if (a != b) {
+              found.add(name);
+            }
+          } else if (field.getType().isArray()) {
+            elements(name, a, b, found);
+          } else if (part(field)) {
+            differences(name + ".", a, b, found);
+          } else if (!a.equals(b)) {
             found.add(name);
           }
         });
-    return found;
+  }
+
+  private static void elements(String name, Object a, Object b, List<String> found) {
+    if (java.util.Arrays.deepEquals(new Object[] {a}, new Object[] {b})) {
+      return;
+    }
+    int shared = Math.min(Array.getLength(a), Array.getLength(b));
+    for (int i = 0; i < Math.max(Array.getLength(a), Array.getLength(b)); i++) {
+      if (i >= shared || !Array.get(a, i).equals(Array.get(b, i))) {
+        found.add(name + "[" + i + "]");
+      }
+    }
   }
 
   /** Whether two objects agree to the bit; quick, since arrays are compared whole. */
