@@ -23,6 +23,7 @@ import longbough.model.process.Heartwood;
 import longbough.model.process.LeafAgeing;
 import longbough.model.process.LeafFall;
 import longbough.model.process.LeafFlush;
+import longbough.model.process.LeafWater;
 import longbough.model.process.LightInterception;
 import longbough.model.process.LimbResistance;
 import longbough.model.process.Maintenance;
@@ -292,7 +293,7 @@ final class YearlyCycle {
     for (context.month = 1; context.month <= MONTHS; context.month++) {
       soilWater.run(context);
       if (context.leafOn[context.month - 1] > 0.5) {
-        driest = Math.min(driest, Assimilation.water(context));
+        driest = Math.min(driest, LeafWater.allows(context));
       }
     }
     context.soilWaterMm = Double.NaN;

@@ -66,7 +66,7 @@ public final class Assimilation implements Process {
     int month = context.month - 1;
     double on = LeafTime.leavesOut(context);
     double warmth = warmth(p, site.temperatureC[month]);
-    double water = water(context);
+    double water = LeafWater.allows(context);
     double carried = 1 - thirst(parameters.decline(), context.state.vitality);
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
@@ -108,14 +108,6 @@ public final class Assimilation implements Process {
     context.netKgC += sum;
     context.earnedKgC += sum;
     context.ledger.book(Flow.ASSIMILATION, sum);
-  }
-
-  /** Share of assimilation that soil water allows in the month at hand. */
-  public static double water(YearContext context) {
-    CarbonParameters p = context.parameters.carbon();
-    double share = context.site.soilWaterShare[context.month - 1];
-    double dry = 1 - Math.min(1, share / p.droughtThreshold());
-    return 1 - p.droughtDepth() * context.parameters.species().droughtSensitivity() * dry;
   }
 
   /** Share of assimilation lost because damaged or ailing roots and sapwood carry too little. */

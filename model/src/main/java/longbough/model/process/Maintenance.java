@@ -80,7 +80,7 @@ public final class Maintenance implements Process {
     TreeState state = context.state;
     callBack(state.pools, p.fullRespiration());
     double temperature = context.site.temperatureC[context.month - 1];
-    double moist = 1 - p.dryRespiration() * (1 - Assimilation.water(context));
+    double moist = 1 - p.dryRespiration() * (1 - LeafWater.allows(context));
     double step =
         moist * context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
     double leaf = leaves(context, p, temperature, moist);

@@ -51,11 +51,17 @@ final class SourcePart implements Part {
     page.close();
   }
 
+  private static String starred(Citation source) {
+    String star = READ.contains(source.note()) ? "" : "\u00a0*";
+    return BriefReference.of(source.text()) + star;
+  }
+
   /** On paper a star stands for a note that says more than that the source was read. */
   private static void brief(Page page, ClientInput input, List<Citation> sources) {
     String all =
         sources.stream()
-            .map(source -> source.text() + (READ.contains(source.note()) ? "" : "\u00a0*"))
+            .map(SourcePart::starred)
+            .distinct()
             .collect(Collectors.joining(" \u00b7 "));
     page.element("p", all, "class", "small");
     page.element("p", input.say("sources.star"), "class", "note");

@@ -1,0 +1,28 @@
+package longbough.runner.client.page;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A reference as paper has room for it: first author and year, by which it is found in the full
+ * list of the page for the screen.
+ */
+final class BriefReference {
+  private static final Pattern TO_YEAR = Pattern.compile("^(.{1,200}?)\\s(?:1[89]|20)\\d\\d\\b");
+  private static final Pattern AUTHORS = Pattern.compile("^(\\p{Lu}[^,.]* (?:\\p{Lu}\\.-?)+), ");
+
+  private BriefReference() {}
+
+  /** The reference up to its year, several authors by their first; whole where it has no year. */
+  static String of(String reference) {
+    Matcher dated = TO_YEAR.matcher(reference);
+    if (!dated.find()) {
+      return reference;
+    }
+    String upToYear = dated.group();
+    Matcher several = AUTHORS.matcher(dated.group(1));
+    return several.find()
+        ? several.group(1) + " et al." + upToYear.substring(dated.group(1).length())
+        : upToYear;
+  }
+}
