@@ -98,7 +98,7 @@ final class Neighbours {
    * @param aside how far from the axis the beam passes, over that radius
    */
   double gapM(double radiusM, double aside) {
-    if (radiusM >= reachM) {
+    if (openness == 1 || radiusM >= reachM) {
       return 0;
     }
     double beside = aside * radiusM;
