@@ -44,6 +44,10 @@ public final class Lab {
   public static final Climate SUBTROPICAL = ClimateLibrary.get("humid_subtropical");
 
   private static final Site OPEN = new Site(1, 200, 0.7, 1);
+
+  /** Wind over that in open country, as scenarios have it for a courtyard. */
+  private static final double SHELTERED = 0.4;
+
   private static final double GOOD = 0.85;
   static final long SEED = 20260101;
 
@@ -119,9 +123,13 @@ public final class Lab {
         species, dbhM, other, years, members, parameters, site, condition, dryYears, form);
   }
 
-  /** The same trees closed in at the sides: 1 open sky, 0 walled in. */
+  /**
+   * The same trees closed in at the sides: 1 open sky, 0 walled in. The neighbours break the wind
+   * too: down to that of a place sheltered on all sides.
+   */
   public Lab crowded(double openness) {
-    Site other = new Site(openness, OPEN.soilWaterCapacityMm(), OPEN.windExposure(), 1);
+    double wind = SHELTERED + openness * (OPEN.windExposure() - SHELTERED);
+    Site other = new Site(openness, OPEN.soilWaterCapacityMm(), wind, 1);
     return new Lab(
         species, dbhM, climate, years, members, parameters, other, condition, dryYears, form);
   }
