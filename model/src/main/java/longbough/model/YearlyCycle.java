@@ -312,7 +312,7 @@ final class YearlyCycle {
     context.leafBuilt = 0;
     context.newCanopyShare = 0;
     context.leafVigour = LeafAgeing.dormant(context.state.pools, context.parameters);
-    context.light.capacityKept = context.light.capacityKept && Boolean.getBoolean("hack");
+    context.light.capacityKept = false;
     context.refoliationM2 = 0;
     Arrays.fill(context.newLeafShare, 0);
     Arrays.fill(context.newSproutLeafShare, 0);
