@@ -6,6 +6,8 @@ import longbough.shared.source.ParameterTable;
  * Numbers of the light process; each with unit, range and source in {@code parameters/light.csv}.
  *
  * @param skyExponent p of the share of horizontal light that comes from below elevation e, sin(e)^p
+ * @param beamSlope share of light that comes straight from the sun over the clearness of the sky, 1
+ * @param clearSky radiation of a cloudless day over that above the air, 1
  * @param clumping share of the leaf area that acts as if spread at random
  * @param woodAreaShare optical depth of twigs behind leaves over that of leaves
  * @param bareWoodShare optical depth of a leafless crown over that of the same crown in leaf
@@ -14,6 +16,8 @@ import longbough.shared.source.ParameterTable;
  */
 public record LightParameters(
     double skyExponent,
+    double beamSlope,
+    double clearSky,
     double clumping,
     double woodAreaShare,
     double bareWoodShare,
@@ -23,12 +27,21 @@ public record LightParameters(
   /** The same under another sky, with leaves and wood as wanted: for trying the light alone. */
   public LightParameters with(double sky, double clumped, double wood) {
     return new LightParameters(
-        sky, clumped, wood, bareWoodShare, neighbourDepth, neighbourCrownShare);
+        sky,
+        beamSlope,
+        clearSky,
+        clumped,
+        wood,
+        bareWoodShare,
+        neighbourDepth,
+        neighbourCrownShare);
   }
 
   static LightParameters of(ParameterTable table) {
     return new LightParameters(
         table.value("light.sky_exponent"),
+        table.value("light.beam_slope"),
+        table.value("light.clear_sky"),
         table.value("light.clumping"),
         table.value("light.wood_area_share"),
         table.value("light.bare_wood_share"),

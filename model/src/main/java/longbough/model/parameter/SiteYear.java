@@ -11,6 +11,9 @@ public final class SiteYear {
   /** Global radiation on open flat ground, MJ m-2 day-1. */
   public final double[] radiationMjM2Day = new double[12];
 
+  /** Radiation above the air, MJ m-2 day-1. */
+  public final double[] aboveAirMjM2Day = new double[12];
+
   /** Length of the day, h. */
   public final double[] dayLengthH = new double[12];
 

@@ -95,11 +95,18 @@ public final class Assimilation implements Process {
             * context.leafVigour;
     double risen = 1 + context.state.pools.compensation;
     CrownLight light = context.light;
+    double clear = site.radiationMjM2Day[month] / site.aboveAirMjM2Day[month];
+    double beams = Sunbeams.share(clear, parameters.light());
+    double shining = Sunbeams.time(clear, parameters.light());
+    double sunny = lit * beams * light.unshaded / (shining * capacity);
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      double energy = lit * light.lightShare[cell] / capacity;
+      double inSun = shining * light.lightShare[cell] / light.unshaded;
+      double shade = lit * (1 - beams) * light.lightShare[cell] / capacity;
+      double sun = shade + sunny;
       double share = risen * light.capacityShare[cell];
-      double earned = scale * share * energy / (energy + share);
+      double use = inSun * sun / (sun + share) + (1 - inSun) * shade / (shade + share);
+      double earned = scale * share * use;
       light.returnKgCM2[cell] += earned;
       sum += earned * light.leafAreaM2[cell];
     }

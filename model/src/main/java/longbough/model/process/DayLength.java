@@ -21,11 +21,20 @@ final class DayLength {
 
   /** Hours of daylight; month index 0 is the month of midwinter (January in the north). */
   static double hours(double latitudeDeg, int month) {
+    return HOURS / Math.PI * sunsetAngleRad(latitudeDeg, month);
+  }
+
+  /** Angle that the earth turns from noon to sunset in the middle of a month, radians. */
+  static double sunsetAngleRad(double latitudeDeg, int month) {
+    double x =
+        -StrictMath.tan(StrictMath.toRadians(latitudeDeg)) * StrictMath.tan(declinationRad(month));
+    return StrictMath.acos(Math.min(1, Math.max(-1, x)));
+  }
+
+  /** Declination of the sun in the middle of a month, radians. */
+  static double declinationRad(int month) {
     double day = (month + 0.5) * MONTH_DAYS;
-    double declination =
-        StrictMath.toRadians(TILT_DEG)
-            * StrictMath.sin(2 * Math.PI * (EQUINOX_OFFSET + day) / DAYS);
-    double x = -StrictMath.tan(StrictMath.toRadians(latitudeDeg)) * StrictMath.tan(declination);
-    return HOURS / Math.PI * StrictMath.acos(Math.min(1, Math.max(-1, x)));
+    return StrictMath.toRadians(TILT_DEG)
+        * StrictMath.sin(2 * Math.PI * (EQUINOX_OFFSET + day) / DAYS);
   }
 }

@@ -50,6 +50,7 @@ public final class Weather implements Process {
   private final DryYears dryYears;
   private final int shift;
   private final double[] dayLengthH = new double[MONTHS];
+  private final double[] aboveAirMjM2Day = new double[MONTHS];
   private final double gumbelLocation;
   private final double gumbelScale;
 
@@ -65,6 +66,7 @@ public final class Weather implements Process {
     this.shift = climate.latitudeDeg() < 0 ? MONTHS / 2 : 0;
     for (int month = 0; month < MONTHS; month++) {
       dayLengthH[month] = DayLength.hours(Math.abs(climate.latitudeDeg()), month);
+      aboveAirMjM2Day[month] = Sunbeams.aboveAirMjM2Day(Math.abs(climate.latitudeDeg()), month);
     }
     double shortVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_SHORT));
     double longVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_LONG));
@@ -96,6 +98,7 @@ public final class Weather implements Process {
       year.rainMm[month] = climate.rainMm()[source];
       year.radiationMjM2Day[month] = climate.radiationMjM2Day()[source];
       year.dayLengthH[month] = dayLengthH[month];
+      year.aboveAirMjM2Day[month] = aboveAirMjM2Day[month];
     }
     year.openness = place.openness();
     year.windExposure = place.windExposure();
