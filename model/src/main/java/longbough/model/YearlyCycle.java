@@ -277,6 +277,7 @@ final class YearlyCycle {
     weather.mean(context.site);
     context.light.stale = true;
     light.run(context);
+    context.light.keepSeason();
     context.usualDrought = usualDrought(context);
     for (Process process :
         List.of(

@@ -13,6 +13,7 @@ import longbough.shared.source.ParameterTable;
  * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
  * @param leafAgeing capacity that a leaf loses from its first season to its mean life span, 1
  * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
+ * @param coniferShadeCapacity the same in conifers
  * @param meanLeaf mean leaf of an open-grown crown over a sun leaf, 1
  * @param fullSunShare light share from which leaves are full sun leaves, 1
  * @param optimumTemperatureC daytime temperature of best assimilation, degC
@@ -28,6 +29,8 @@ import longbough.shared.source.ParameterTable;
  * @param coniferSapwoodRespiration the same of conifers, whose wood holds far fewer living cells
  * @param fineRootRespiration the same of fine roots
  * @param currentSugarShare share of it that ends with the sugar of the day, 1
+ * @param suppressedUpkeep respiration of living wood and roots of a tree in deep shade over that of
+ *     one in full light, at one temperature, 1
  * @param growthRespiration kg C respired per kg C built
  * @param woodCarbon carbon share of dry wood and leaves, 1
  * @param sugarCarbon carbon share of reserve carbohydrate, 1
@@ -54,6 +57,7 @@ public record CarbonParameters(
     double unevenLight,
     double leafAgeing,
     double shadeCapacity,
+    double coniferShadeCapacity,
     double meanLeaf,
     double fullSunShare,
     double optimumTemperatureC,
@@ -67,6 +71,7 @@ public record CarbonParameters(
     double coniferSapwoodRespiration,
     double fineRootRespiration,
     double currentSugarShare,
+    double suppressedUpkeep,
     double growthRespiration,
     double woodCarbon,
     double sugarCarbon,
@@ -93,6 +98,7 @@ public record CarbonParameters(
         table.value("carbon.uneven_light"),
         table.value("carbon.leaf_ageing"),
         table.value("carbon.shade_capacity"),
+        table.value("carbon.conifer_shade_capacity"),
         table.value("carbon.mean_leaf"),
         table.value("carbon.full_sun_share"),
         table.value("carbon.optimum_temperature_c"),
@@ -106,6 +112,7 @@ public record CarbonParameters(
         table.value("carbon.conifer_sapwood_respiration"),
         table.value("carbon.fine_root_respiration"),
         table.value("carbon.current_sugar_share"),
+        table.value("carbon.suppressed_upkeep"),
         table.value("carbon.growth_respiration"),
         table.value("carbon.wood_carbon"),
         table.value("carbon.sugar_carbon"),
@@ -122,6 +129,11 @@ public record CarbonParameters(
         table.value("carbon.drought_threshold"),
         table.value("carbon.full_respiration"),
         table.value("carbon.respiration_half"));
+  }
+
+  /** Capacity of leaves in deep shade over that of sun leaves of a species, 1. */
+  public double shadeCapacity(SpeciesParameters species) {
+    return species.conifer() ? coniferShadeCapacity : shadeCapacity;
   }
 
   /** Respiration of a species' sapwood at 10 degC, kg C per kg C and year. */

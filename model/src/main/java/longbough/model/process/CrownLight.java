@@ -42,8 +42,13 @@ public final class CrownLight {
   /** Net carbon that a leaf in each cell has earned so far this year, kg C m-2. */
   public final double[] returnKgCM2 = new double[CELLS];
 
+  /** Mean capacity of last season's leaves over that of sun leaves. */
+  public double seasonCapacity = 1;
+
   /** Remembers the light in which this season's leaves have lived. */
   public void keepSeason() {
+    double capacity = meanCapacityShare();
+    seasonCapacity = Double.isNaN(capacity) ? seasonCapacity : capacity;
     System.arraycopy(lightShare, 0, seasonShare, 0, CELLS);
   }
 
@@ -54,6 +59,17 @@ public final class CrownLight {
       sum += lightShare[cell] * leafAreaM2[cell];
     }
     return sum;
+  }
+
+  /** Mean capacity of the leaves over that of sun leaves; NaN where there are none. */
+  private double meanCapacityShare() {
+    double sum = 0;
+    double leaf = 0;
+    for (int cell = 0; cell < CELLS; cell++) {
+      sum += capacityShare[cell] * leafAreaM2[cell];
+      leaf += leafAreaM2[cell];
+    }
+    return leaf > 0 ? sum / leaf : Double.NaN;
   }
 
   /** True when foliage has changed since the light was last computed. */

@@ -63,7 +63,7 @@ public final class CrownPotential implements Process {
   private void returns(YearContext context) {
     CrownLight light = context.light;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      double capacity = Foliage.capacityShare(context.parameters.carbon(), light.seasonShare[cell]);
+      double capacity = Foliage.capacityShare(context.parameters, light.seasonShare[cell]);
       double cost = LeafRoom.yearlyCostKgCM2(context.parameters, capacity);
       netKgCM2[cell] = light.returnKgCM2[cell] - cost;
     }

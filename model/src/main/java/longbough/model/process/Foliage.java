@@ -1,6 +1,5 @@
 package longbough.model.process;
 
-import longbough.model.parameter.CarbonParameters;
 import longbough.model.parameter.ModelParameters;
 
 /**
@@ -21,8 +20,9 @@ final class Foliage {
 
   private Foliage() {}
 
-  static double capacityShare(CarbonParameters p, double lightShare) {
-    return p.shadeCapacity() + (1 - p.shadeCapacity()) * Math.min(1, lightShare / p.fullSunShare());
+  static double capacityShare(ModelParameters p, double lightShare) {
+    double shade = p.carbon().shadeCapacity(p.species());
+    return shade + (1 - shade) * Math.min(1, lightShare / p.carbon().fullSunShare());
   }
 
   /** Carbon in a square metre of leaf built in a cell, kg C m-2. */

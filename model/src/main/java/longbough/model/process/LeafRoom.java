@@ -46,7 +46,7 @@ public final class LeafRoom {
     double density = densityM2M3(state, p.species());
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       fit[cell] = fit(p, lightShare[cell]);
-      costKgCM2[cell] = yearlyCostKgCM2(p, Foliage.capacityShare(p.carbon(), lightShare[cell]));
+      costKgCM2[cell] = yearlyCostKgCM2(p, Foliage.capacityShare(p, lightShare[cell]));
     }
     Limbs limbs = state.limbs;
     for (int limb = 0; limb < limbs.count; limb++) {

@@ -90,8 +90,7 @@ public final class LightField {
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       light.lightShare[cell] = k * sky[cell];
       if (!light.capacityKept) {
-        light.capacityShare[cell] =
-            Foliage.capacityShare(parameters.carbon(), light.lightShare[cell]);
+        light.capacityShare[cell] = Foliage.capacityShare(parameters, light.lightShare[cell]);
       }
     }
   }

@@ -84,6 +84,7 @@ public final class Maintenance implements Process {
     double step =
         moist * context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
     double leaf = leaves(context, p, temperature, moist);
+    step *= upkeep(p, p.shadeCapacity(parameters.species()), context.light);
     double wood =
         step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
     double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;
@@ -96,6 +97,12 @@ public final class Maintenance implements Process {
     state.vitality.unmetMaintenanceKgC += need - paid;
     context.netKgC -= paid;
     context.ledger.book(Flow.MAINTENANCE, paid);
+  }
+
+  /** Rate of wood and roots over that of a tree in full light, 1. */
+  private static double upkeep(CarbonParameters p, double shade, CrownLight light) {
+    double lit = (light.seasonCapacity - shade) / (p.meanLeaf() - shade);
+    return p.suppressedUpkeep() + (1 - p.suppressedUpkeep()) * Math.min(1, Math.max(0, lit));
   }
 
   /** Share of the costs of wood and roots that the sugar of the day covers. */

@@ -53,7 +53,7 @@ public final class Refoliation implements Process {
     if (wantedM2 <= 0 || full <= 0) {
       return;
     }
-    double shadeBuilt = context.parameters.carbon().shadeCapacity();
+    double shadeBuilt = context.parameters.carbon().shadeCapacity(context.parameters.species());
     double perArea = Foliage.leafKgCM2(context.parameters, (1 + shadeBuilt) / 2);
     double able =
         Spending.structureFor(

@@ -38,7 +38,7 @@ class CompensationTest {
     Arrays.fill(context.site.dayLengthH, 16);
     Arrays.fill(context.site.soilWaterShare, 1);
     Arrays.fill(context.light.lightShare, lightShare);
-    Arrays.fill(context.light.capacityShare, Foliage.capacityShare(P.carbon(), lightShare));
+    Arrays.fill(context.light.capacityShare, Foliage.capacityShare(P, lightShare));
     new Assimilation(PlayedTrees.OPEN).run(context);
     return context.light.returnKgCM2[0];
   }
