@@ -14,10 +14,10 @@ import longbough.model.state.TreeState;
  * Maintenance respiration of a month; paid from the reserve, first of all costs.
  *
  * <pre>
- * M = w (Q^((T-10)/10) (rs S + rf F e) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day])
+ * M = w (o Q^((T-10)/10) (rs S + rf F e) f / 12 + Q^((T-25)/10) 10^(-k (Tg-25)) rd A sum_c L_c s_c [night + x day])
  * S = b B + U + min(s, a) (Tr + Ro),   a = 1 - (1 - min(1, da / R))^2
  * f = x (1 + ks) / (x + ks),   x = min(1, R / (fs C)),   e = 1 - h (1 - min(1, A / W))
- * w = 1 - v (1 - fW)
+ * w = 1 - v (1 - fW),   o = o0 + (1 - o0) min(1, max(0, (sm - s0) / (s1 - s0)))
  * </pre>
  *
  * S carbon in wood that respires (kg C): the living share b of limbs B, sprouts U, and of trunk Tr
@@ -31,13 +31,16 @@ import longbough.model.state.TreeState;
  * fine roots: the share h of their respiration lives on the sugar of the day and falls where that,
  * assimilation A less what leaves respire, doesn't cover the full cost W of wood and roots (kg C).
  * w drought: respiration falls with assimilation, v of the share 1 - fW that soil water takes from
- * it ({@link Assimilation}), so that a hot drought doesn't make a tree respire more. The other
- * costs stay when leaves go: that is how a tree starves. What the mobile reserve can't pay is
- * recorded as unmet. Source: Ryan 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to the
- * last thirty days Zhu et al. 2021; respiration fell with assimilation in the drought of 2003,
- * Ciais et al. 2005, and does so in leaves of holm oak, Rodríguez-Calcerrada et al. 2011; trees
- * live for weeks on next to nothing, Weber et al. 2018; root respiration falls when girdling cuts
- * off the day's sugar, Hogberg et al. 2003; the forms of f and e are assumptions.
+ * it ({@link Assimilation}), so that a hot drought doesn't make a tree respire more. o shade: wood
+ * and roots of a tree whose leaves are all built by deep shade (sm last season's mean of s, s0 the
+ * least, s1 that of an open-grown crown) respire the share o0. The other costs stay when leaves go:
+ * that is how a tree starves. What the mobile reserve can't pay is recorded as unmet. Source: Ryan
+ * 1991, Ryan et al. 1995, Wright et al. 2004; acclimation to the last thirty days Zhu et al. 2021;
+ * respiration fell with assimilation in the drought of 2003, Ciais et al. 2005, and does so in
+ * leaves of holm oak, Rodríguez-Calcerrada et al. 2011; trees live for weeks on next to nothing,
+ * Weber et al. 2018; root respiration falls when girdling cuts off the day's sugar, Hogberg et al.
+ * 2003; overtopped and stressed cypresses respired 0.57 of what others did by mass, Adu-Bredu et
+ * al. 1996; the forms of f, e and o are assumptions.
  */
 public final class Maintenance implements Process {
   private static final double WOOD_REFERENCE_C = 10;
@@ -65,7 +68,8 @@ public final class Maintenance implements Process {
         "zhu2021",
         "hogberg2003",
         "ciais2005",
-        "calcerrada2011");
+        "calcerrada2011",
+        "adubredu1996");
   }
 
   @Override

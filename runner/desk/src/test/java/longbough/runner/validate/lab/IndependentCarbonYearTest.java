@@ -94,7 +94,14 @@ class IndependentCarbonYearTest {
     n.put("absorptance", c.leafAbsorptance());
     n.put("quantum_yield", c.quantumYield());
     n.put("uneven", c.unevenLight());
-    n.put("shade", c.shadeCapacity());
+    n.put("shade", c.shadeCapacity(s));
+    n.put("above_air", context.site.aboveAirMjM2Day);
+    n.put("beam_slope", context.parameters.light().beamSlope());
+    n.put("clear_sky", context.parameters.light().clearSky());
+    n.put("unshaded", context.light.unshaded);
+    n.put("season_capacity", context.light.seasonCapacity);
+    n.put("mean_leaf", c.meanLeaf());
+    n.put("suppressed", c.suppressedUpkeep());
     n.put("full_sun", c.fullSunShare());
     n.put("t_opt", c.optimumTemperatureC());
     n.put("t_width", c.temperatureWidthC());

@@ -25,10 +25,16 @@ def earned(m):
     photons = p["radiation"][m] * 1e6 * p["par_share"] * p["photons_per_joule"] / day_s
     gross = p["capacity"] * (1 + p["dark_ratio"])
     total = 0.0
+    clear = p["radiation"][m] / p["above_air"][m]
+    beams = min(1.0, p["beam_slope"] * clear)
+    shining = min(1.0, (clear / p["clear_sky"]) ** 2)
     for leaf, light in zip(p["leaf_m2"], p["light"]):
         top = gross * sun_share(light)
-        drive = p["quantum_yield"] * p["absorptance"] * photons * light
-        total += leaf * top * drive / (top + drive)
+        could = p["quantum_yield"] * p["absorptance"] * photons
+        shade = could * (1 - beams) * light
+        sun = shade + could * beams * p["unshaded"] / shining
+        sunlit = shining * light / p["unshaded"]
+        total += leaf * (sunlit * top * sun / (top + sun) + (1 - sunlit) * top * shade / (top + shade))
     # An ailment that the crown doesn't show yet thirsts as well.
     ailing = p["hidden"] * p["ailment"] * (1 - p["decline"])
     carried = 1 - p["thirst"] * (p["decline"] + ailing)
@@ -56,6 +62,8 @@ def wood_respiration(m, income):
     active = min(p["sapwood_share"], 1 - inner * inner)
     living = p["branch_living"] * p["limbs"] + active * (p["trunk"] + p["coarse_roots"])
     warm = p["q10"] ** ((p["t"][m] - 10) / 10) / 12
+    mean = (p["season_capacity"] - p["shade"]) / (p["mean_leaf"] - p["shade"])
+    warm *= p["suppressed"] + (1 - p["suppressed"]) * min(1.0, max(0.0, mean))
     wood = p["wood_rate"] * living * warm
     roots = p["root_rate"] * p["fine_roots"] * warm
     # Part of the roots' respiration ends where the day's sugar doesn't pay for it.
