@@ -10,7 +10,8 @@ import longbough.shared.source.ParameterTable;
  * @param photonsPerJoule umol photons per J of active radiation
  * @param leafAbsorptance share of light on a leaf that it absorbs, 1
  * @param quantumYield mol CO2 per mol photons absorbed
- * @param unevenLight assimilation in light that comes and goes over that in steady mean light, 1
+ * @param unevenLight what the course of a day and leaves that face all ways leave of the
+ *     assimilation of sunlit and shaded leaves in their mean light, 1
  * @param leafAgeing capacity that a leaf loses from its first season to its mean life span, 1
  * @param shadeCapacity capacity of leaves in deep shade over that of sun leaves, 1
  * @param coniferShadeCapacity the same in conifers
