@@ -62,7 +62,7 @@ public final class CrownLight {
   }
 
   /** Mean capacity of the leaves over that of sun leaves; NaN where there are none. */
-  private double meanCapacityShare() {
+  public double meanCapacityShare() {
     double sum = 0;
     double leaf = 0;
     for (int cell = 0; cell < CELLS; cell++) {

@@ -21,9 +21,10 @@ import longbough.model.state.TreeState;
  *
  * F fine root carbon (kg C), B what is built in the year (kg C), evenly over it, so that in balance
  * the share t of the roots is renewed; t turnover (1/year); f fine root over leaf mass; m leaf
- * carbon per area (kg C m-2), L leaf area (m2): functional balance; G growth budget, b the share
- * roots may take; p share of root plate lost. Source: functional balance as a principle from
- * memory; fine root to leaf mass from the species files.
+ * carbon per area, that of the mean leaf of the last season's light (kg C m-2), L leaf area (m2):
+ * functional balance; G growth budget, b the share roots may take; p share of root plate lost.
+ * Source: functional balance as a principle from memory; fine root to leaf mass from the species
+ * files.
  */
 public final class RootRenewal implements Process {
 
@@ -50,7 +51,9 @@ public final class RootRenewal implements Process {
     double turnover = p.root().fineRootTurnover();
     double kept = Fast.exp(-turnover);
     double lasting = (1 - kept) / turnover;
-    double wanted = Math.max(0, targetKgC(state, p) - pools.fineRootKgC * kept) / lasting;
+    double wanted =
+        Math.max(0, targetKgC(state, p, context.light.seasonCapacity) - pools.fineRootKgC * kept)
+            / lasting;
     double able = Spending.structureFor(context, p.root().budgetShare() * pools.growthBudgetKgC);
     double built = Math.min(wanted, able);
     double after = pools.fineRootKgC * kept + built * lasting;
@@ -61,14 +64,16 @@ public final class RootRenewal implements Process {
     roots.plateLost *= 1 - p.root().plateRecovery();
   }
 
-  /** Fine root carbon in balance with the canopy, kg C. */
-  public static double targetKgC(TreeState state, ModelParameters p) {
+  /**
+   * Fine root carbon in balance with the canopy, kg C.
+   *
+   * @param capacityShare mean of the leaves' capacity over that of sun leaves, which their mass
+   *     follows, 1
+   */
+  public static double targetKgC(TreeState state, ModelParameters p, double capacityShare) {
     Limbs limbs = state.limbs;
     double leaf =
-        (limbs.leafAreaM2() + state.sprouts.leafAreaM2()) * Foliage.leafKgCM2(p, MEAN_CAPACITY);
+        (limbs.leafAreaM2() + state.sprouts.leafAreaM2()) * Foliage.leafKgCM2(p, capacityShare);
     return p.species().fineRootLeafRatio() * leaf * (1 - state.roots.plateLost);
   }
-
-  /** Mean leaf of a crown over a sun leaf: halfway between full sun and half of it. */
-  private static final double MEAN_CAPACITY = 0.75;
 }

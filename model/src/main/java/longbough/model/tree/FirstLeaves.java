@@ -15,13 +15,14 @@ import longbough.model.state.TreeState;
  * class a before leaf fall ~ min(1, max(0, life - a)),   after it ~ min(1, max(0, life - (a + 1)))
  * </pre>
  *
- * life leaf life (years). Leaf carbon is that of a mean leaf of the crown.
+ * life leaf life (years). Leaf carbon is that of a mean leaf of the crown in its light.
  */
 final class FirstLeaves {
 
   private FirstLeaves() {}
 
-  static void set(TreeState state, SpeciesParameters s, ModelParameters p) {
+  static void set(TreeState state, ModelParameters p, double capacityShare) {
+    SpeciesParameters s = p.species();
     Pools pools = state.pools;
     if (!s.evergreen()) {
       pools.singleLeafAge();
@@ -38,7 +39,7 @@ final class FirstLeaves {
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {
       pools.leafAgeShare[age] /= after;
     }
-    double kgCM2 = s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * p.carbon().meanLeaf();
+    double kgCM2 = s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * capacityShare;
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       limbs.leafAreaM2[zone] *= after / before;

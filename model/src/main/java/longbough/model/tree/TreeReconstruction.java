@@ -4,8 +4,10 @@ import longbough.model.geometry.Allometry;
 import longbough.model.numeric.Fast;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
+import longbough.model.process.CrownLight;
 import longbough.model.process.Heartwood;
 import longbough.model.process.LeafRoom;
+import longbough.model.process.LightField;
 import longbough.model.process.RadialGrowth;
 import longbough.model.process.ReserveCeiling;
 import longbough.model.process.RootRenewal;
@@ -57,8 +59,9 @@ public final class TreeReconstruction {
     wood(state, tree, p, openness);
     pace(state, tree, p, lit);
     condition(state, tree, p);
-    FirstLeaves.set(state, s, p);
-    pools(state, tree, p);
+    double capacityShare = capacityShare(state, p, openness);
+    FirstLeaves.set(state, p, capacityShare);
+    pools(state, tree, p, capacityShare);
     buds(state, p);
     OldDamage.apply(state, tree, p);
     return state;
@@ -156,13 +159,22 @@ public final class TreeReconstruction {
     }
   }
 
-  private static void pools(TreeState state, MeasuredTree tree, ModelParameters p) {
+  /** Mean capacity of the leaves that the light of the place builds over that of sun leaves, 1. */
+  private static double capacityShare(TreeState state, ModelParameters p, double openness) {
+    CrownLight light = new CrownLight();
+    new LightField().compute(state, light, p, openness);
+    double mean = light.meanCapacityShare();
+    return Double.isNaN(mean) ? p.carbon().meanLeaf() : mean;
+  }
+
+  private static void pools(
+      TreeState state, MeasuredTree tree, ModelParameters p, double capacityShare) {
     double above = state.pools.trunkSapwoodKgC + state.pools.trunkHeartwoodKgC;
     for (int limb = 0; limb < state.limbs.count; limb++) {
       above += state.limbs.woodKgC[limb];
     }
     state.pools.coarseRootKgC = p.species().rootShootRatio() * above * (1 - tree.rootPlateLost());
-    state.pools.fineRootKgC = RootRenewal.targetKgC(state, p);
+    state.pools.fineRootKgC = RootRenewal.targetKgC(state, p, capacityShare);
     startReserve(state, p);
   }
 
