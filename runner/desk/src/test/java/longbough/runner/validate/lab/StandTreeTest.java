@@ -12,6 +12,7 @@ import longbough.model.process.CrownLight;
 import longbough.model.process.LightField;
 import longbough.model.state.CrownFrame;
 import longbough.model.state.TreeState;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -87,6 +88,24 @@ class StandTreeTest {
           .as(species + ", year " + year)
           .isGreaterThan(0.05);
     }
+  }
+
+  /**
+   * What a crew takes from below leaves the crown's form as it was; what shade takes moves it up.
+   */
+  @Test
+  void theOutlineFollowsTheShadeAndNotTheSaw() {
+    Lab lab = lab("pseudotsuga-menziesii", 0.15, "maritime", true);
+    double start = lab.start().frame.crownBaseM;
+    double height = lab.start().trunk.heightM;
+    Played raised = lab.play(Lab.once(1, Raising.crown(lab, 0.5)), 1, YEARS);
+    assertThat(raised.meanState(1, TreeState::crownBaseM)).isGreaterThan(start + 2);
+    assertThat(raised.meanState(1, state -> state.frame.crownBaseM)).isEqualTo(start);
+    Played alone = lab.alone(YEARS);
+    double base = alone.meanState(YEARS, state -> state.frame.crownBaseM);
+    double top = alone.meanState(YEARS, state -> state.trunk.heightM);
+    assertThat(base).isGreaterThan(start + 2);
+    assertThat(top - base).as("length of the outline").isGreaterThanOrEqualTo(height - start);
   }
 
   private static Lab lab(String species, double dbhM, String climate, boolean young) {
