@@ -16,6 +16,7 @@ final class StateParts {
           "limbs.budFullness",
           "limbs.fullLeafAreaM2",
           "limbs.leafRoomM2",
+          "limbs.freshLeafM2",
           "limbs.leafReturnKgCM2",
           "pools.leafAgeShare");
   private static final Set<String> RESERVE =
@@ -26,6 +27,10 @@ final class StateParts {
           "pools.stores.share",
           "pools.stores.ceilingKgC",
           "pools.stores.course");
+
+  /** Of the frame, the crown's outline follows the limbs. */
+  private static final Set<String> OUTLINE =
+      Set.of("frame.crownBaseM", "frame.shadedBaseM", "frame.crownLengthM");
 
   private StateParts() {}
 
@@ -67,10 +72,14 @@ final class StateParts {
       case "roots" -> StatePart.ROOTS;
       case "sections" -> StatePart.SECTIONS;
       case "vitality" -> StatePart.VITALITY;
-      default ->
-          throw new AssertionError(
-              field + " belongs to no process: the year and the frame stay as they are");
+      case "frame" -> OUTLINE.contains(bare) ? StatePart.LIMBS : kept(field);
+      default -> kept(field);
     };
+  }
+
+  private static StatePart kept(String field) {
+    throw new AssertionError(
+        field + " belongs to no process: the year and most of the frame stay as they are");
   }
 
   private static String bare(String field) {

@@ -30,6 +30,7 @@ import longbough.shared.source.ParameterTable;
  * @param lightLow light share at which leaves just repay their cost in an intolerant species, 1
  * @param lightLowTolerant the same in a fully tolerant species, 1
  * @param lightSpan light share over that from which a zone is filled, 1
+ * @param densestLeaf leaf density in full light over the mean of the crown's space, at most, 1
  * @param crownVolumePower leaf area against crown volume at one trunk diameter, exponent, 1
  * @param ringMemoryYears years over which growth habit is remembered, years
  * @param woodFresh weight of this year in what the cambium is set to make, 1
@@ -74,6 +75,7 @@ public record AllocationParameters(
     double lightLow,
     double lightLowTolerant,
     double lightSpan,
+    double densestLeaf,
     double crownVolumePower,
     double ringMemoryYears,
     double woodFresh,
@@ -118,6 +120,7 @@ public record AllocationParameters(
         table.value("allocation.light_low"),
         table.value("allocation.light_low_tolerant"),
         table.value("allocation.light_span"),
+        table.value("allocation.densest_leaf"),
         table.value("allocation.crown_volume_power"),
         table.value("allocation.ring_memory_years"),
         table.value("allocation.wood_fresh"),

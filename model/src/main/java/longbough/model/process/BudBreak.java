@@ -14,16 +14,17 @@ import longbough.model.state.TreeState;
  * Sets the leaf area that this spring's buds will put out; the flush then pays for it.
  *
  * <pre>
- * deciduous: L = F b            evergreen: new = min(F b - L, v F b / life),  L' = L + new
+ * deciduous: L = F b            evergreen: new = min(F b - L, (v F / life + n) b),  L' = L + new
  * sprouts:   l = n a h^2 (1 - (1 - u) max(0, 1 - y)), at most what the wood below supports
  * </pre>
  *
  * F leaf area of a zone with full buds in its light (m2); b bud fullness; L leaves of earlier
  * years; life leaf life (years); v surge: a yearly cohort can't much exceed the usual one, so lost
- * needles come back slowly; n, h, y number, length (m) and mean age (years) of sprouts; u what
- * shoots from latent buds, which have no leaves preformed, carry over their first season. The ages
- * of an evergreen's leaves move on by one. Source: pipe model, Shinozaki et al. 1964, for what wood
- * supports; the rest are assumptions.
+ * needles come back slowly; n leaf that the new space of a young limb holds (m2): all its shoots
+ * are young, so that their first cohort fills it ({@link LeafRoom}); in the sprouts' line n, h, y
+ * number, length (m) and mean age (years) of sprouts; u what shoots from latent buds, which have no
+ * leaves preformed, carry over their first season. The ages of an evergreen's leaves move on by
+ * one. Source: pipe model, Shinozaki et al. 1964, for what wood supports; the rest are assumptions.
  */
 public final class BudBreak implements Process {
 
@@ -69,7 +70,7 @@ public final class BudBreak implements Process {
       double old = s.evergreen() ? limbs.leafAreaM2[zone] : 0;
       double add = Math.max(0, full - old);
       if (s.evergreen()) {
-        add = Math.min(add, cohort * full);
+        add = Math.min(add, cohort * full + limbs.freshLeafM2[zone] * limbs.budFullness[zone]);
       }
       limbs.leafAreaM2[zone] = old + add;
       context.newLeafShare[zone] = old + add > 0 ? add / (old + add) : 0;

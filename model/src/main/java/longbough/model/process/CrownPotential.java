@@ -12,7 +12,8 @@ import longbough.model.state.TreeState;
  *
  * <pre>
  * F* = D V q_z fit(E),   V = pi reach^2 share,   D = lf o(d) La(d) / (Ka(d)^2 Ha(d))
- * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + c (F* - F)
+ * fit = min(1, max(0, (E - E0) / w)) min(1, max(0, 1 + y / k)),   F' = F + n + c (F* - n - F)
+ * n = F* max(0, 1 - V0 / V)
  * b' = b + v (1 - h (1 - f)) min(r (1 - D - b), s b) where b < 1 - D,   b + r (1 - D - b) where it is above
  * </pre>
  *
@@ -21,14 +22,17 @@ import longbough.model.state.TreeState;
  * it lit throughout (o) and scaled by this tree's leaf factor lf: larger crowns shade themselves
  * more, and what was measured on them is what their shade left. lf is set where the tree stands, in
  * its neighbours' shade: trees of forests carry as much leaf for the size of their crowns as
- * open-grown ones, more densely in the light that is left. E light share in the season, before
- * leaves fall, E0 the share that repays a leaf, w span; y last season's net return of a leaf and k
- * its yearly cost (kg C m-2): so that crowns don't overshoot and later collapse. b bud fullness, r
- * return rate, s most new shoots on the shoots there are, since those bear the buds, v reserve over
- * its set point, f how far the leaves beside the buds were there to feed them ({@link ShootFeed})
- * and h what their loss costs, D decline: shoots die back to what roots and sapwood can carry.
- * Neighbours slowly close a gap. Source: allometry McPherson et al. 2016; leaf of forest trees
- * Falster et al. 2015; the light rule is an assumption.
+ * open-grown ones, more densely in the light that is left, though no denser in full light than a
+ * multiple of the crown's mean: what the stand's light does not carry then is not there. n leaf of
+ * this year's new shoots: where the limb's space has grown from V0 to V (m3), they fill what is new
+ * as its light allows. E light share in the season, before leaves fall, E0 the share that repays a
+ * leaf, w span; y last season's net return of a leaf and k its yearly cost (kg C m-2): so that
+ * crowns don't overshoot and later collapse. b bud fullness, r return rate, s most new shoots on
+ * the shoots there are, since those bear the buds, v reserve over its set point, f how far the
+ * leaves beside the buds were there to feed them ({@link ShootFeed}) and h what their loss costs, D
+ * decline: shoots die back to what roots and sapwood can carry. Neighbours slowly close a gap.
+ * Source: allometry McPherson et al. 2016; leaf of forest trees Falster et al. 2015; the light rule
+ * is an assumption.
  */
 public final class CrownPotential implements Process {
   private final LeafRoom room = new LeafRoom();

@@ -60,17 +60,19 @@ public final class LeafRoom {
           double room = density * volume * ZONE_VOLUME[z];
           int cell = light.zoneCell[zone];
           double target = room * fit[cell] * worth(limbs.leafReturnKgCM2[zone], costKgCM2[cell]);
-          double now = limbs.fullLeafAreaM2[zone] * widening(room, limbs.leafRoomM2[zone]);
-          limbs.fullLeafAreaM2[zone] = Math.min(room, now + step * (target - now));
+          double now = limbs.fullLeafAreaM2[zone];
+          double fresh = freshM2(room, limbs.leafRoomM2[zone], target);
+          limbs.fullLeafAreaM2[zone] = Math.min(room, now + fresh + step * (target - fresh - now));
           limbs.leafRoomM2[zone] = room;
+          limbs.freshLeafM2[zone] = young ? fresh : 0;
         }
       }
     }
   }
 
-  /** Leaves that come with this year's new shoots: they fill new space as the old is filled. */
-  private static double widening(double roomM2, double beforeM2) {
-    return beforeM2 > 0 ? Math.max(1, roomM2 / beforeM2) : 1;
+  /** Leaves that come with this year's new shoots: they fill new space as its light allows. */
+  private static double freshM2(double roomM2, double beforeM2, double targetM2) {
+    return roomM2 > beforeM2 ? targetM2 * (1 - beforeM2 / roomM2) : 0;
   }
 
   /**
@@ -87,16 +89,21 @@ public final class LeafRoom {
   }
 
   static double fit(ModelParameters p, double lightShare) {
+    double over = lightShare - leastLight(p);
+    return Math.min(1, Math.max(0, over / p.allocation().lightSpan()));
+  }
+
+  /** Least light that a leaf of the species can take up and live, over full light. */
+  private static double leastLight(ModelParameters p) {
     AllocationParameters a = p.allocation();
-    double low =
-        a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
-    return Math.min(1, Math.max(0, (lightShare - low) / a.lightSpan()));
+    return a.lightLow() + p.species().shadeTolerance() * (a.lightLowTolerant() - a.lightLow());
   }
 
   /**
    * Sets the full leaf area of every zone of an untouched crown such that it sums to a given leaf
-   * area where the tree stands, which gives the leaf factor. Light and leaf are made to agree by
-   * some rounds, more and smaller ones where neighbours shade it.
+   * area where the tree stands, which gives the leaf factor. Where neighbours leave too little
+   * light for it even with the densest leaf, the crown has what their light carries. Light and leaf
+   * are made to agree by some rounds, more and smaller ones where neighbours shade it.
    *
    * @param openness share of the sky at the sides without neighbours, 0 to 1
    * @return light that the crown takes up over what it would take up without neighbours, 0 to 1
@@ -107,31 +114,39 @@ public final class LeafRoom {
     LightField field = new LightField();
     CrownLight light = new CrownLight();
     Limbs limbs = state.limbs;
+    double open = Allometry.leafAreaM2(p.species(), state.trunk.statureM());
     state.frame.leafFactor = 1;
-    state.frame.leafOverOpen =
-        leafAreaM2 / Allometry.leafAreaM2(p.species(), state.trunk.statureM());
+    state.frame.leafOverOpen = leafAreaM2 / open;
     Arrays.fill(light.lightShare, 1);
     room.follow(state, light, light.lightShare, p, 1);
+    double densest = p.allocation().densestLeaf() * leafAreaM2 / fullM2(limbs);
     int rounds = openness < 1 ? SHADED_ROUNDS : SETTLE_ROUNDS;
     double pace = openness < 1 ? SHADED_PACE : SETTLE_PACE;
     for (int round = 0; round < rounds; round++) {
-      double sum = 0;
-      for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
-        sum += limbs.fullLeafAreaM2[zone];
-      }
-      double scale = leafAreaM2 / sum;
+      double wanted = leafAreaM2 / fullM2(limbs);
+      double scale = Math.min(wanted, densest / state.frame.leafFactor);
       state.frame.leafFactor *= scale;
       for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
         limbs.fullLeafAreaM2[zone] *= scale;
+        limbs.leafRoomM2[zone] *= scale;
         limbs.leafAreaM2[zone] = limbs.fullLeafAreaM2[zone];
       }
+      state.frame.leafOverOpen = fullM2(limbs) / open;
       if (round < rounds - 1) {
         field.compute(state, light, p, openness);
         room.follow(state, light, light.lightShare, p, pace);
       }
     }
-    Arrays.fill(limbs.leafRoomM2, 0);
+    Arrays.fill(limbs.freshLeafM2, 0);
     return openness < 1 ? lit(field, state, p, openness) : 1;
+  }
+
+  private static double fullM2(Limbs limbs) {
+    double sum = 0;
+    for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
+      sum += limbs.fullLeafAreaM2[zone];
+    }
+    return sum;
   }
 
   private static double lit(LightField field, TreeState state, ModelParameters p, double openness) {

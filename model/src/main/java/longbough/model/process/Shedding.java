@@ -7,6 +7,7 @@ import longbough.model.history.TreeEvent;
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SheddingParameters;
 import longbough.model.pruning.Placement;
+import longbough.model.state.CrownFrame;
 import longbough.model.state.LimbStatus;
 import longbough.model.state.Limbs;
 import longbough.model.state.TipState;
@@ -21,6 +22,7 @@ import longbough.model.state.Wounds;
  * n = n0 + (n1 - n0) s
  * chance of a headed limb to die back = b h_i (1 - L_i / P_i) a year
  * chance of falling = 1 - (1 - 1/T) a year
+ * B' = max(B, min(Bs, H - l))
  * </pre>
  *
  * y net return of a zone's leaves (kg C m-2 a year), L leaf area (m2), W wood (kg C), rs
@@ -34,9 +36,12 @@ import longbough.model.state.Wounds;
  * of limbs the weakest is given up each year: the least leaf over what its base could carry plus
  * its height over the tree's, so low limbs go first. A falling limb leaves a short stub, which
  * holds the wound open, but opens no living wood: the trunk has sealed it off at the branch's base.
- * Source: branches at the lower edge of Douglas-fir crowns lived 24 (4-72) years, the last 8 (0-49)
- * of them without rings that a lens could show, Can. J. For. Res. 20:1690, 1990; the ranking
- * Sprugel 2002; the other numbers are assumptions.
+ * B base of the crown's outline (m), by which limbs grow in length, l its length in the year before
+ * and H the tree's height (m), Bs the height of the lowest limb that shade has left (m): the
+ * outline follows the limbs that shade takes as fast as the top grows, so that a crown that recedes
+ * keeps its form. Source: branches at the lower edge of Douglas-fir crowns lived 24 (4-72) years,
+ * the last 8 (0-49) of them without rings that a lens could show, Can. J. For. Res. 20:1690, 1990;
+ * the ranking Sprugel 2002; the other numbers are assumptions.
  */
 public final class Shedding implements Process {
   /** What a limb's leaves must return in this year of this tree, kg C m-2. */
@@ -78,6 +83,7 @@ public final class Shedding implements Process {
         }
       }
     }
+    double base = context.state.crownBaseM();
     for (int limb = 0; limb < limbs.count; limb++) {
       if (limbs.alive(limb) && limbs.hungryYears[limb] >= patienceYears(p, limbs, limb)) {
         kill(context, limb);
@@ -87,8 +93,25 @@ public final class Shedding implements Process {
     if (living > p.shedding().crowdedLimbs() && weakest >= 0 && limbs.alive(weakest)) {
       kill(context, weakest);
     }
+    recede(context.state, base);
     fall(context);
     dieBack(context);
+  }
+
+  /**
+   * Where shade has taken the lowest limbs, the crown's outline follows as fast as the top grows:
+   * it keeps its length.
+   */
+  private static void recede(TreeState state, double beforeM) {
+    CrownFrame frame = state.frame;
+    double top = state.trunk.heightM;
+    double base = state.crownBaseM();
+    if (base > beforeM && base < top) {
+      frame.shadedBaseM = Math.max(frame.shadedBaseM, base);
+    }
+    double risen = Math.min(frame.shadedBaseM, top - frame.crownLengthM);
+    frame.crownBaseM = Math.max(frame.crownBaseM, risen);
+    frame.crownLengthM = top - frame.crownBaseM;
   }
 
   /** Headed limbs dry out from the cut as far as no leaf draws on their pipes; some die. */

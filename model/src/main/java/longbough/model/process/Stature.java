@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import longbough.model.geometry.Allometry;
 import longbough.model.parameter.AllocationParameters;
+import longbough.model.parameter.ModelParameters;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
@@ -59,7 +60,7 @@ public final class Stature implements Process {
     double ring = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 2];
     double pace = paceM(trunk, ring, leaf, 1 - state.vitality.decline);
     trunk.shootPaceM += (pace - trunk.shootPaceM) / a.ringMemoryYears();
-    double upright = upright(context, trunk, a.slenderestHeight());
+    double upright = upright(context.parameters, state);
     trunk.shootLeadM += 2 * (pace - ring) * upright;
     trunk.leaderLeadM += 2 * (state.frame.leaderFactor - 1) * trunk.shootPaceM * upright;
     double missed = Math.max(0, trunk.usualLeafM2 - leaf);
@@ -76,10 +77,11 @@ public final class Stature implements Process {
   }
 
   /** How far a stem can still outgrow its thickness: 1 as in the open, 0 as slender as can be. */
-  private static double upright(YearContext context, Trunk trunk, double slenderest) {
-    double height = Allometry.heightM(context.parameters.species(), trunk.leaderStatureM());
-    double open = Allometry.heightM(context.parameters.species(), trunk.dbhM());
-    double grown = context.state.frame.heightFactor * height / open;
+  static double upright(ModelParameters p, TreeState state) {
+    double slenderest = p.allocation().slenderestHeight();
+    double height = Allometry.heightM(p.species(), state.trunk.leaderStatureM());
+    double open = Allometry.heightM(p.species(), state.trunk.dbhM());
+    double grown = state.frame.heightFactor * height / open;
     double over = Math.max(0, (grown - 1) / (slenderest - 1));
     return Math.max(0, 1 - over * over);
   }

@@ -39,8 +39,16 @@ public final class CrownFrame {
   /** Height of crown that one new limb at the top fills, m. */
   public double limbSpacingM = 0.4;
 
-  /** Crown base as first measured, m. */
+  /**
+   * Base of the crown's outline, m: as first measured, and following the limbs that shade takes.
+   */
   public double crownBaseM;
+
+  /** Crown base that shade has left when it last took the lowest limb, m; 0 where it never did. */
+  public double shadedBaseM;
+
+  /** Length of the crown's outline at the last year's end, m. */
+  public double crownLengthM;
 
   /** Spread factor in a compass direction by linear interpolation between the four sectors. */
   public double spreadFactorAt(double azimuthRad) {
@@ -73,5 +81,7 @@ public final class CrownFrame {
     leafPerWoodM2M2 = other.leafPerWoodM2M2;
     limbSpacingM = other.limbSpacingM;
     crownBaseM = other.crownBaseM;
+    shadedBaseM = other.shadedBaseM;
+    crownLengthM = other.crownLengthM;
   }
 }

@@ -79,6 +79,9 @@ public final class Limbs {
   /** Leaf area that the crown space of each zone held at the last year's end, m2; 0 unknown. */
   public final double[] leafRoomM2 = new double[MAX * ZONES];
 
+  /** Leaf area that the space which a zone's new shoots have opened this year can hold, m2. */
+  public final double[] freshLeafM2 = new double[MAX * ZONES];
+
   /** Net carbon return of a zone's leaves over the last season, kg C per m2 of leaf. */
   public final double[] leafReturnKgCM2 = new double[MAX * ZONES];
 
@@ -157,6 +160,7 @@ public final class Limbs {
       budFullness[zone] = 0;
       fullLeafAreaM2[zone] = 0;
       leafRoomM2[zone] = 0;
+      freshLeafM2[zone] = 0;
       leafReturnKgCM2[zone] = 0;
     }
   }
@@ -215,6 +219,7 @@ public final class Limbs {
     System.arraycopy(other.budFullness, 0, budFullness, 0, zones);
     System.arraycopy(other.fullLeafAreaM2, 0, fullLeafAreaM2, 0, zones);
     System.arraycopy(other.leafRoomM2, 0, leafRoomM2, 0, zones);
+    System.arraycopy(other.freshLeafM2, 0, freshLeafM2, 0, zones);
     System.arraycopy(other.leafReturnKgCM2, 0, leafReturnKgCM2, 0, zones);
   }
 }

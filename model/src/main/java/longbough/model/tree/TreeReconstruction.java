@@ -76,6 +76,7 @@ public final class TreeReconstruction {
       frame.spreadFactor[sector] = tree.spreadM()[sector] / 2 / reach;
     }
     frame.crownBaseM = tree.crownBaseM();
+    frame.crownLengthM = tree.heightM() - tree.crownBaseM();
     state.vitality.startCondition = tree.condition();
     state.roots.plateLost = tree.rootPlateLost();
   }
