@@ -10,7 +10,8 @@ import longbough.shared.source.ParameterTable;
  * @param onsetWeak rise of that chance in a tree without vigour, times the chance, 1
  * @param pace yearly share of the sound crown that a full ailment takes in broadleaves, 1/year
  * @param paceConifer the same in conifers, 1/year
- * @param walling yearly share of an ailment that a vigorous tree walls off, 1/year
+ * @param walling yearly share of an ailment that a vigorous broadleaf walls off, 1/year
+ * @param wallingConifer the same in conifers, 1/year
  * @param healing yearly rate at which a vigorous tree makes its damage good, 1/year
  * @param hunger yearly share of the sound crown lost at the deadly reserve, 1/year
  * @param starvedRoots yearly share of the sound crown lost where a tree whose rings have stopped
@@ -34,6 +35,7 @@ public record DeclineParameters(
     double pace,
     double paceConifer,
     double walling,
+    double wallingConifer,
     double healing,
     double hunger,
     double starvedRoots,
@@ -56,6 +58,7 @@ public record DeclineParameters(
         table.value("decline.pace"),
         table.value("decline.pace_conifer"),
         table.value("decline.walling"),
+        table.value("decline.walling_conifer"),
         table.value("decline.healing"),
         table.value("decline.hunger"),
         table.value("decline.starved_roots"),

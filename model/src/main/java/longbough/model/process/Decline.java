@@ -19,18 +19,26 @@ import longbough.model.state.Vitality;
  * D decline, the share of the crown that roots and sapwood can no longer carry; shoots die back or
  * return towards 1 - D ({@link CrownPotential}). a ailment: strength of root rot, canker, borers or
  * bad soil; u uniform, how severe a new one is; w share of it that a vigorous tree walls off a
- * year; v vigour by the reserve r at the season's end over its normal level rn; g pace of a full
- * ailment, slower in conifers; c depletion between the reserve ra that is safe and the deadly one
- * rd, k what it costs; f share of its leaves that the tree put out a second time this year, i mean
- * of its last rings, h its habit of some ten years, i0 the share of it below which growth is poor:
- * a tree that goes on refoliating when its rings have all but stopped starves its roots, and
- * secondary organisms take it, l what that costs; x drought, x0 what is borne; P share of the root
- * plate lost, of which a small one is made up for by the rest; b share of an evergreen's shoots
- * that died bare this year; m healing. A tree whose vigour is below its damage gets worse by
- * itself. This is the decline spiral of predisposing, inciting and contributing factors, Manion
- * 1991, Houston 1985; longer in conifers, Cailleret et al. 2017; refoliation as what makes
- * defoliation deadly, Wargo 1978; roots cut on one to three sides, Watson 1998. The form and the
- * rates are assumptions. The draws are the same under every regime of one future.
+ * year, next to none in conifers; v vigour by the reserve r at the season's end over its normal
+ * level rn; g pace of a full ailment, slower in conifers; c depletion between the reserve ra that
+ * is safe and the deadly one rd, k what it costs; f share of its leaves that the tree put out a
+ * second time this year, i mean of its last rings, h its habit of some ten years, i0 the share of
+ * it below which growth is poor: a tree that goes on refoliating when its rings have all but
+ * stopped starves its roots, and secondary organisms take it, l what that costs; x drought, x0 what
+ * is borne; P share of the root plate lost, of which a small one is made up for by the rest; b
+ * share of an evergreen's shoots that died bare this year; m healing. A tree whose vigour is below
+ * its damage gets worse by itself.
+ *
+ * <p>The ailments of conifers are taken to be root and butt rots: the fungus outlives its host in
+ * stumps and roots (Hagle 2008) and goes on from there, so that growth falls further behind the
+ * longer a tree has had it (Bendz-Hellgren and Stenlid 1995). Such a tree isn't rid of it and lives
+ * on for long with a thin crown and narrow rings; needles that were eaten, or roots that were cut,
+ * it makes good like any other.
+ *
+ * <p>This is the decline spiral of predisposing, inciting and contributing factors, Manion 1991,
+ * Houston 1985; longer in conifers, Cailleret et al. 2017; refoliation as what makes defoliation
+ * deadly, Wargo 1978; roots cut on one to three sides, Watson 1998. The form and the rates are
+ * assumptions. The draws are the same under every regime of one future.
  */
 public final class Decline implements Process {
 
@@ -41,7 +49,14 @@ public final class Decline implements Process {
 
   @Override
   public List<String> sources() {
-    return List.of("manion1991", "houston1985", "cailleret2017", "wargo1978", "watson1998");
+    return List.of(
+        "manion1991",
+        "houston1985",
+        "cailleret2017",
+        "hagle2008",
+        "bendz1995",
+        "wargo1978",
+        "watson1998");
   }
 
   @Override
@@ -77,7 +92,7 @@ public final class Decline implements Process {
     double healed = p.healing() * decline * (vigour - decline);
     vitality.decline =
         Math.min(1, Math.max(0, decline + Math.min(1, injury) * (1 - decline) - healed));
-    vitality.ailment *= 1 - p.walling() * vigour;
+    vitality.ailment *= 1 - (conifer ? p.wallingConifer() : p.walling()) * vigour;
     vitality.refoliation = 0;
   }
 }
