@@ -34,6 +34,7 @@ public final class AssumptionFile {
           "preferred",
           "against",
           "turns_verdict",
+          "futures",
           "failure");
 
   private static final List<String> SHIFT_COLUMNS =
@@ -73,7 +74,7 @@ public final class AssumptionFile {
           file.add(strongest.metric().word());
           file.add(name(all.input(), strongest.best())).add(name(all.input(), strongest.other()));
         }
-        file.add(one.turns().isEmpty() ? 0 : 1).add(one.failure()).endRow();
+        file.add(one.turns().isEmpty() ? 0 : 1).add(one.futures()).add(one.failure()).endRow();
       }
     }
     try (TidyFile file = new TidyFile(folder.resolve(SHIFTS), SHIFT_COLUMNS)) {

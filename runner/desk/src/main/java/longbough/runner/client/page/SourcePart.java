@@ -3,6 +3,7 @@ package longbough.runner.client.page;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import longbough.runner.report.BriefReference;
 import longbough.runner.report.CitedSources;
 import longbough.runner.report.Page;
 import longbough.shared.source.Citation;

@@ -1,4 +1,4 @@
-package longbough.runner.client.page;
+package longbough.runner.report;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -7,14 +7,14 @@ import java.util.regex.Pattern;
  * A reference as paper has room for it: first author and year, by which it is found in the full
  * list of the page for the screen.
  */
-final class BriefReference {
+public final class BriefReference {
   private static final Pattern TO_YEAR = Pattern.compile("^(.{1,200}?)\\s(?:1[89]|20)\\d\\d\\b");
   private static final Pattern AUTHORS = Pattern.compile("^(\\p{Lu}[^,.]* (?:\\p{Lu}\\.-?)+), ");
 
   private BriefReference() {}
 
   /** The reference up to its year, several authors by their first; whole where it has no year. */
-  static String of(String reference) {
+  public static String of(String reference) {
     Matcher dated = TO_YEAR.matcher(reference);
     if (!dated.find()) {
       return reference;

@@ -1,4 +1,4 @@
-package longbough.runner.client.page;
+package longbough.runner.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
