@@ -53,6 +53,9 @@ public final class AssumptionWords {
   }
 
   private static String number(double value) {
+    if (value < 0) {
+      return '\u2212' + number(-value);
+    }
     String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     return plain.length() <= LONGEST_NUMBER || Math.abs(value) >= 1
         ? plain
