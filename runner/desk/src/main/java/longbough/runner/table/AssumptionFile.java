@@ -43,6 +43,7 @@ public final class AssumptionFile {
           "metric",
           "preferred",
           "against",
+          "unit",
           "gain_as_is",
           "gain_low_end",
           "gain_high_end",
@@ -82,6 +83,7 @@ public final class AssumptionFile {
         for (Shift shift : one.shifts()) {
           file.add(one.parameter().name()).add(shift.metric().word());
           file.add(name(all.input(), shift.best())).add(name(all.input(), shift.other()));
+          file.add(unit(all.input(), shift));
           file.add(shift.base()).add(shift.low()).add(shift.high()).add(shift.change());
           file.add(shift.standardError()).add(shift.chance()).add(shift.effect());
           file.add(shift.beyondChance() ? 1 : 0);
@@ -89,6 +91,12 @@ public final class AssumptionFile {
         }
       }
     }
+  }
+
+  /** Of gains, change and standard error; money in the scenario's currency. */
+  private static String unit(SimulationInput input, Shift shift) {
+    String unit = shift.metric().unit();
+    return unit.isEmpty() ? input.crew().currency() : unit;
   }
 
   private static String name(SimulationInput input, int regime) {
