@@ -15,13 +15,21 @@ import longbough.model.history.History;
  */
 public final class Ensemble {
   private final SimulationInput input;
+  private final int first;
 
+  /** All members of the input. */
   public Ensemble(SimulationInput input) {
+    this(input, 0);
+  }
+
+  /** The members from that number on, for whoever has the earlier ones already. */
+  public Ensemble(SimulationInput input, int first) {
     this.input = input;
+    this.first = first;
   }
 
   /**
-   * All histories by regime, then by member.
+   * All histories by regime, then by member, the first asked for at place 0.
    *
    * @param executor runs the workers; not shut down here
    * @param workers how many run side by side, 1 or more
@@ -31,9 +39,9 @@ public final class Ensemble {
       throws InterruptedException {
     List<History[]> histories = new ArrayList<>();
     for (int regime = 0; regime < input.regimes().size(); regime++) {
-      histories.add(new History[input.members()]);
+      histories.add(new History[input.members() - first]);
     }
-    AtomicInteger next = new AtomicInteger();
+    AtomicInteger next = new AtomicInteger(first);
     AtomicInteger done = new AtomicInteger();
     List<Future<?>> running = new ArrayList<>();
     for (int worker = 0; worker < workers; worker++) {
@@ -59,7 +67,7 @@ public final class Ensemble {
     int member = next.getAndIncrement();
     while (member < input.members()) {
       for (int regime = 0; regime < histories.size(); regime++) {
-        histories.get(regime)[member] =
+        histories.get(regime)[member - first] =
             simulation.run(input.regimes().get(regime), member, Detail.ROWS);
         progress.accept(done.incrementAndGet());
       }

@@ -44,6 +44,23 @@ class EnsembleTest {
   }
 
   @Test
+  void laterFuturesAreTheSameWithoutTheEarlierOnes() throws InterruptedException {
+    ExecutorService executor = Executors.newFixedThreadPool(2);
+    try {
+      List<History[]> all = play(INPUT, 1, new AtomicInteger());
+      List<History[]> later = new Ensemble(INPUT, 5).run(executor, 2, count -> {});
+      for (int regime = 0; regime < REGIMES.size(); regime++) {
+        assertThat(later.get(regime)).hasSize(INPUT.members() - 5);
+        for (int member = 5; member < INPUT.members(); member++) {
+          Histories.assertSame(all.get(regime)[member], later.get(regime)[member - 5]);
+        }
+      }
+    } finally {
+      executor.shutdown();
+    }
+  }
+
+  @Test
   void futuresDifferAndRegimesShareThem() throws InterruptedException {
     List<History[]> all = play(INPUT, 1, new AtomicInteger());
     History[] none = all.get(0);

@@ -30,9 +30,9 @@ import longbough.model.state.TreeState;
  * the light that falls in; broadleaves do take up more ({@code carbon.compensation_max}), and so
  * their capacity goes on following the light. What a deciduous tree then puts out again see {@link
  * Refoliation}, how hungry buds return {@link ShootFeed}. Source: one complete defoliation is
- * survived by deciduous trees (PMC4648455, Annals of Botany 2015) and not by evergreens (Piper and
- * Fajardo 2014); fewer leaves after defoliation Heichel and Turner 1984; that the young go first is
- * common practice; little re-acclimation in the older leaves of evergreens Niinemets 2007; m is an
+ * survived by deciduous trees (Piper et al. 2015) and not by evergreens (Piper and Fajardo 2014);
+ * fewer leaves after defoliation Heichel and Turner 1984; that the young go first is common
+ * practice; little re-acclimation in the older leaves of evergreens Niinemets 2007; m is an
  * assumption.
  */
 public final class Defoliation implements Process {

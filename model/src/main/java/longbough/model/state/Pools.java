@@ -9,24 +9,31 @@ import java.util.Arrays;
 public final class Pools {
   public static final int MAX_LEAF_AGES = 12;
 
+  /** Sapwood of the trunk, kg C. */
   public double trunkSapwoodKgC;
+
+  /** Heartwood of the trunk, which neither respires nor stores, kg C. */
   public double trunkHeartwoodKgC;
+
+  /** Coarse roots, kg C. */
   public double coarseRootKgC;
+
+  /** Fine roots, kg C. */
   public double fineRootKgC;
 
-  /** Non-structural carbohydrate of the whole tree: the reserve. */
+  /** Non-structural carbohydrate of the whole tree, the reserve, kg C. */
   public double reserveKgC;
 
   /** How the reserve is spread over branches, stem, roots and leaves. */
   public final Stores stores = new Stores();
 
-  /** Most the living wood can hold (set by the reserve process). */
+  /** Most that the living wood can hold (set by the reserve process), kg C. */
   public double reserveCeilingKgC;
 
-  /** What can't be mobilised. */
+  /** Part of the reserve that can't be mobilised, kg C. */
   public double reserveFloorKgC;
 
-  /** Carbon set aside this year for wood growth, spent at the year's end. */
+  /** Carbon set aside this year for wood growth, spent at the year's end, kg C. */
   public double growthBudgetKgC;
 
   /** Sugar earned for wood and not yet grown, kept for later rings beside the reserve, kg C. */

@@ -2,7 +2,10 @@ package longbough.model.state;
 
 /** Whether the tree lives, and what is remembered about its recent years. */
 public final class Vitality {
+  /** False from the year of death on. */
   public boolean alive = true;
+
+  /** What the tree died of; none while it lives. */
   public CauseOfDeath cause = CauseOfDeath.NONE;
 
   /** Simulation year of death, or {@link Integer#MAX_VALUE}. */
@@ -11,10 +14,13 @@ public final class Vitality {
   /** Condition as rated at the start, 0 (dying) to 1 (excellent). */
   public double startCondition = 1;
 
-  /** Yearly probability of stem, limb-union and root failure, as the strength process left it. */
+  /** Yearly probability that the stem breaks. */
   public double stemFailureProbability;
 
+  /** Yearly probability that a limb or a sprout breaks at its union. */
   public double limbFailureProbability;
+
+  /** Yearly probability that the roots give way. */
   public double uprootingProbability;
 
   /** Yearly probability that any of the three happens. */
@@ -23,8 +29,13 @@ public final class Vitality {
   /** Station with the least strength against its load. */
   public int worstStation;
 
+  /** Share of the section that is decayed where decay has cost most strength, 0 to 1. */
   public double worstDecayAreaFraction;
+
+  /** Share of the section modulus lost there, 0 to 1. */
   public double worstStrengthLoss;
+
+  /** Least sound wood between pith and surface there over the radius; 1 where sound. */
   public double worstWallRatio = 1;
 
   /** Maintenance that could not be met this year, kg C. */

@@ -14,6 +14,7 @@ public final class Wounds {
   /** {@link #limb} of a wound that left with the part that bore it; nothing of it is open. */
   public static final int GONE = -2;
 
+  /** Wounds on record, open, closed or gone; every index is below this. */
   public int count;
 
   /** Simulation year of wounding; negative where older than the simulation. */
@@ -34,14 +35,16 @@ public final class Wounds {
   /** Height on the trunk (for a limb wound: of the cut itself), m. */
   public double[] heightM = new double[64];
 
+  /** Compass bearing of the wound on the trunk, rad, 0 north, clockwise. */
   public double[] azimuthRad = new double[64];
 
   /** Diameter of the part removed, m. */
   public double[] cutDiameterM = new double[64];
 
-  /** Face of the wound at wounding: across the stem and along it, m. */
+  /** Face of the wound at wounding, across the stem, m. */
   public double[] faceWidthM = new double[64];
 
+  /** Face of the wound at wounding, along the stem, m. */
   public double[] faceHeightM = new double[64];
 
   /** Radius of the parent at wounding, m: the barrier zone stands here. */
@@ -68,9 +71,10 @@ public final class Wounds {
   /** Simulation year of closure, or {@link Integer#MAX_VALUE} while open. */
   public int[] closedYear = new int[64];
 
-  /** Decay column: reach above and below the wound, m. */
+  /** Reach of the decay column above the wound, m. */
   public double[] columnUpM = new double[64];
 
+  /** Reach of the decay column below the wound, m. */
   public double[] columnDownM = new double[64];
 
   /** Depth of the column from the surface at wounding inwards, m. */

@@ -11,9 +11,10 @@ import longbough.shared.source.Sourced;
  *
  * @param parameter name, range, unit, basis and source
  * @param shifts one for each measure and each regime but the best
+ * @param futures how many it was played through; fewer than asked for where it could move nothing
  * @param failure why it could not be played at an end of its range; empty where it could
  */
-public record Assumption(Sourced parameter, List<Shift> shifts, String failure) {
+public record Assumption(Sourced parameter, List<Shift> shifts, int futures, String failure) {
 
   public Assumption {
     shifts = List.copyOf(shifts);

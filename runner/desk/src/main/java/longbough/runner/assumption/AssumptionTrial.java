@@ -98,6 +98,7 @@ public final class AssumptionTrial {
                 new Assumption(
                     one.parameter(),
                     one.shifts().stream().map(shift -> shift.believedUpTo(limit)).toList(),
+                    one.futures(),
                     one.failure()))
         .toList();
   }
@@ -110,19 +111,37 @@ public final class AssumptionTrial {
       Sourced row, Outcome base, List<Preference> preferred, Runnable progress)
       throws InterruptedException {
     try {
-      Outcome low = at(row, row.range().low());
-      Outcome high = at(row, row.range().high());
-      return new Assumption(row, shifts(base, low, high, preferred), "");
+      return paused(row, base, preferred);
     } catch (IllegalArgumentException | IllegalStateException refused) {
       // A range that the model can't be played over is a finding about the range, not an end to
       // all.
-      return new Assumption(row, List.of(), String.valueOf(refused.getMessage()));
+      return new Assumption(row, List.of(), 0, String.valueOf(refused.getMessage()));
     } finally {
       progress.run();
     }
   }
 
-  private Outcome at(Sourced row, double value) throws InterruptedException {
+  /** Through all futures, or through the first of them where the rest could show nothing more. */
+  private Assumption paused(Sourced row, Outcome base, List<Preference> preferred)
+      throws InterruptedException {
+    SimulationInput atLow = at(row, row.range().low());
+    SimulationInput atHigh = at(row, row.range().high());
+    Outcome low = base.first(0);
+    Outcome high = base.first(0);
+    for (Look look : Look.of(input.members())) {
+      low = low.and(played(atLow, low.futures(), look.futures()));
+      high = high.and(played(atHigh, high.futures(), look.futures()));
+      List<Shift> shifts = shifts(base.first(look.futures()), low, high, preferred);
+      if (!look.goesOn(shifts)) {
+        return new Assumption(row, shifts, look.futures(), "");
+      }
+    }
+    low = low.and(played(atLow, low.futures(), input.members()));
+    high = high.and(played(atHigh, high.futures(), input.members()));
+    return new Assumption(row, shifts(base, low, high, preferred), input.members(), "");
+  }
+
+  private SimulationInput at(Sourced row, double value) {
     Sourced set =
         new Sourced(
             row.name(),
@@ -133,8 +152,11 @@ public final class AssumptionTrial {
             row.basis(),
             row.citation(),
             row.note());
-    SimulationInput other = input.with(input.parameters().with(ParameterTable.of(List.of(set))));
-    return Outcome.of(player.playAll(other, 1, done -> {}), other, METRICS);
+    return input.with(input.parameters().with(ParameterTable.of(List.of(set))));
+  }
+
+  private Outcome played(SimulationInput other, int from, int to) throws InterruptedException {
+    return Outcome.of(player.playSome(other, from, to), other, METRICS);
   }
 
   private static List<Shift> shifts(

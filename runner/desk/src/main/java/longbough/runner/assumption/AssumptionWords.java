@@ -24,16 +24,38 @@ public final class AssumptionWords {
 
   /** The range with its unit. */
   public static String range(Sourced row) {
-    String unit = row.unit().equals("1") ? "" : " " + row.unit();
-    return number(row.range().low()) + " to " + number(row.range().high()) + unit;
+    return ends(row) + unit(row);
+  }
+
+  /** The value as it is set and its range, with their unit. */
+  public static String value(Sourced row) {
+    return number(row.value()) + " (" + ends(row) + ")" + unit(row);
+  }
+
+  private static String ends(Sourced row) {
+    return number(row.range().low()) + " to " + number(row.range().high());
+  }
+
+  private static String unit(Sourced row) {
+    return row.unit().equals("1") ? "" : " " + row.unit();
   }
 
   /** An effect in per cent of the distance between the best and the worst regime. */
   public static String effect(double effect) {
-    return Math.round(PERCENT * effect) + "\u00a0%";
+    return shown(effect) || effect == 0
+        ? Math.round(PERCENT * effect) + "\u00a0%"
+        : "under 1\u00a0%";
+  }
+
+  /** Whether an effect is worth a place among the heaviest, which nothing in the hundreds is. */
+  public static boolean shown(double effect) {
+    return Math.round(PERCENT * effect) >= 1;
   }
 
   private static String number(double value) {
+    if (value < 0) {
+      return '\u2212' + number(-value);
+    }
     String plain = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     return plain.length() <= LONGEST_NUMBER || Math.abs(value) >= 1
         ? plain

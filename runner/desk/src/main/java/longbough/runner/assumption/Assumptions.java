@@ -58,6 +58,11 @@ public record Assumptions(
     return ranked.stream().filter(assumption -> !assumption.failure().isEmpty()).toList();
   }
 
+  /** How many were played through all futures, since they might have moved something. */
+  public long playedThrough() {
+    return ranked.stream().filter(one -> one.futures() == input.members()).count();
+  }
+
   /** The groups, the one with the heaviest parameter first. */
   public List<Group> groups() {
     Map<String, List<Assumption>> byGroup = new LinkedHashMap<>();

@@ -13,6 +13,8 @@ import longbough.runner.compare.Metric;
  * @param base by how much the best is better as things stand, mean over the futures
  * @param low the same with the parameter at the low end of its range; below 0: no longer better
  * @param high the same at the high end
+ * @param lowError standard error of the gain at the low end
+ * @param highError the same at the high end
  * @param change mean over the futures of the difference of the two ends, high minus low
  * @param standardError of that mean
  * @param chance of a change at least as large where the parameter has no effect
@@ -30,6 +32,8 @@ public record Shift(
     double base,
     double low,
     double high,
+    double lowError,
+    double highError,
     double change,
     double standardError,
     double chance,
@@ -64,6 +68,8 @@ public record Shift(
         Spread.of(base.gain(index, more, best, other)).mean(),
         atLow.mean(),
         atHigh.mean(),
+        atLow.standardError(),
+        atHigh.standardError(),
         change.mean(),
         change.standardError(),
         change.chance(),
@@ -83,6 +89,8 @@ public record Shift(
         base,
         low,
         high,
+        lowError,
+        highError,
         change,
         standardError,
         chance,
@@ -109,6 +117,17 @@ public record Shift(
   /** Whether the preferred regime changes within the range. */
   public boolean turns() {
     return turnsAtLow || turnsAtHigh;
+  }
+
+  /** Whether the effect may be that large or larger, some standard errors added. */
+  boolean mayReach(double effect, double errors) {
+    return effect() + errors * standardError / scale >= effect;
+  }
+
+  /** Whether another regime may be preferred at an end, some standard errors taken off. */
+  boolean mayTurn(double errors) {
+    double least = -metric.worthMentioning();
+    return low - errors * lowError < least || high - errors * highError < least;
   }
 
   private static boolean turns(Metric metric, Spread gain) {

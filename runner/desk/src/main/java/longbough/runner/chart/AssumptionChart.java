@@ -25,10 +25,10 @@ public final class AssumptionChart {
   private static final double TOP = 150;
   private static final double ROW = 42;
   private static final double BAR = 9;
-  private static final double LEFT = 372;
-  private static final double WIDTH = 330;
-  private static final double NAMES = 345;
-  private static final double REGIMES = 268;
+  private static final double LEFT = 312;
+  private static final double WIDTH = 320;
+  private static final double NAMES = 285;
+  private static final double REGIMES = 338;
   private static final String FLAG = "#9c3d00";
   private static final String OVER = " over ";
   private static final double PERCENT = 100;
@@ -84,9 +84,9 @@ public final class AssumptionChart {
         List.of(
             "Lead of the preferred regime with one parameter at an end of its range, less its lead as"
                 + " things stand; 100 %: distance of best and worst.",
-            "Open mark: low end; full mark: high end; dark upright: beyond it the other regime leads. "
+            "Open mark: low end; full mark: high end; dark upright: beyond it the other regime leads. Up to "
                 + all.input().members()
-                + " futures, the same for every run;",
+                + " futures;",
             "only changes beyond chance; an arrow: beyond the scale. In red: among the first"
                 + " ten and not published.");
     double baseline = 58;

@@ -18,10 +18,20 @@ public final class EnginePlayer implements Player {
   @Override
   public List<History[]> playAll(SimulationInput input, int threads, IntConsumer progress)
       throws InterruptedException {
-    int workers = Math.min(threads, input.members());
+    return play(new Ensemble(input), Math.min(threads, input.members()), progress);
+  }
+
+  @Override
+  public List<History[]> playSome(SimulationInput input, int from, int to)
+      throws InterruptedException {
+    return play(new Ensemble(Player.upTo(input, to), from), 1, done -> {});
+  }
+
+  private static List<History[]> play(Ensemble ensemble, int workers, IntConsumer progress)
+      throws InterruptedException {
     ExecutorService executor = Executors.newFixedThreadPool(workers, EnginePlayer::daemon);
     try {
-      return new Ensemble(input).run(executor, workers, progress);
+      return ensemble.run(executor, workers, progress);
     } finally {
       executor.shutdownNow();
     }

@@ -1,5 +1,6 @@
 package longbough.runner.compare;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
@@ -22,6 +23,22 @@ public interface Player {
    */
   List<History[]> playAll(SimulationInput input, int threads, IntConsumer progress)
       throws InterruptedException;
+
+  /**
+   * Every regime in the futures from one number to before another; the same histories as those of
+   * {@link #playAll}, whatever else is played.
+   */
+  default List<History[]> playSome(SimulationInput input, int from, int to)
+      throws InterruptedException {
+    return playAll(upTo(input, to), 1, done -> {}).stream()
+        .map(histories -> Arrays.copyOfRange(histories, from, to))
+        .toList();
+  }
+
+  /** The same with the futures up to before that number. */
+  static SimulationInput upTo(SimulationInput input, int members) {
+    return input.playing(input.regimes(), input.years(), members, input.seed());
+  }
 
   /** One regime in one future once more, with its events and copies of the state at those years. */
   History playInDetail(

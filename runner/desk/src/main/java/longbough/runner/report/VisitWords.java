@@ -9,6 +9,7 @@ import longbough.model.pruning.Timing;
 import longbough.model.pruning.TriggerMeasure;
 import longbough.model.pruning.Visit;
 import longbough.model.pruning.Where;
+import longbough.runner.scenario.TriggerWords;
 import longbough.runner.verdict.Figures;
 
 /** A visit as it was asked for, in words. */
@@ -155,16 +156,13 @@ final class VisitWords {
   }
 
   private static String measure(TriggerMeasure measure, double threshold, boolean above) {
-    String side = above ? " is above " : " is below ";
+    String side = TriggerWords.of(measure) + (above ? " is above " : " is below ");
     return switch (measure) {
-      case SPROUT_LEAF_SHARE ->
-          "the sprouts' share of the leaf area" + side + Figures.percent(threshold);
-      case DEADWOOD_KG -> "the deadwood" + side + Figures.number(threshold) + "\u00a0kg";
-      case RESERVE_FRACTION ->
-          "the reserve" + side + Figures.percent(threshold) + " of its ceiling";
-      case HEIGHT_M -> "the height" + side + Words.metres(threshold);
-      case CROWN_BASE_M -> "the crown base" + side + Words.metres(threshold);
-      case OPEN_WOUND_CM2 -> "the open wound" + side + Figures.number(threshold) + "\u00a0cm\u00b2";
+      case SPROUT_LEAF_SHARE -> side + Figures.percent(threshold);
+      case DEADWOOD_KG -> side + Figures.number(threshold) + "\u00a0kg";
+      case RESERVE_FRACTION -> side + Figures.percent(threshold) + " of its ceiling";
+      case HEIGHT_M, CROWN_BASE_M -> side + Words.metres(threshold);
+      case OPEN_WOUND_CM2 -> side + Figures.number(threshold) + "\u00a0cm\u00b2";
     };
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import longbough.model.pruning.Timing;
-import longbough.model.pruning.TriggerMeasure;
 import longbough.model.pruning.Visit;
 import longbough.runner.yaml.Plain;
 
@@ -21,7 +20,7 @@ public final class VisitWords {
           + " of any year "
           + span(when.firstYear(), when.untilYear(), years)
           + " in which "
-          + measure(when.measure())
+          + TriggerWords.of(when.measure())
           + (when.above() ? " is above " : " is below ")
           + threshold(when)
           + wait(when.gapYears());
@@ -72,17 +71,6 @@ public final class VisitWords {
 
   private static String span(int first, int until, int years) {
     return "from " + first + " to " + Math.min(until, years);
-  }
-
-  private static String measure(TriggerMeasure measure) {
-    return switch (measure) {
-      case SPROUT_LEAF_SHARE -> "the sprouts' share of the leaf area";
-      case DEADWOOD_KG -> "the deadwood";
-      case RESERVE_FRACTION -> "the reserve";
-      case HEIGHT_M -> "the height";
-      case CROWN_BASE_M -> "the crown base";
-      case OPEN_WOUND_CM2 -> "the open wound";
-    };
   }
 
   private static String threshold(Timing.When when) {

@@ -34,6 +34,7 @@ public final class AssumptionFile {
           "preferred",
           "against",
           "turns_verdict",
+          "futures",
           "failure");
 
   private static final List<String> SHIFT_COLUMNS =
@@ -42,6 +43,7 @@ public final class AssumptionFile {
           "metric",
           "preferred",
           "against",
+          "unit",
           "gain_as_is",
           "gain_low_end",
           "gain_high_end",
@@ -73,7 +75,7 @@ public final class AssumptionFile {
           file.add(strongest.metric().word());
           file.add(name(all.input(), strongest.best())).add(name(all.input(), strongest.other()));
         }
-        file.add(one.turns().isEmpty() ? 0 : 1).add(one.failure()).endRow();
+        file.add(one.turns().isEmpty() ? 0 : 1).add(one.futures()).add(one.failure()).endRow();
       }
     }
     try (TidyFile file = new TidyFile(folder.resolve(SHIFTS), SHIFT_COLUMNS)) {
@@ -81,6 +83,7 @@ public final class AssumptionFile {
         for (Shift shift : one.shifts()) {
           file.add(one.parameter().name()).add(shift.metric().word());
           file.add(name(all.input(), shift.best())).add(name(all.input(), shift.other()));
+          file.add(unit(all.input(), shift));
           file.add(shift.base()).add(shift.low()).add(shift.high()).add(shift.change());
           file.add(shift.standardError()).add(shift.chance()).add(shift.effect());
           file.add(shift.beyondChance() ? 1 : 0);
@@ -88,6 +91,12 @@ public final class AssumptionFile {
         }
       }
     }
+  }
+
+  /** Of gains, change and standard error; money in the scenario's currency. */
+  private static String unit(SimulationInput input, Shift shift) {
+    String unit = shift.metric().unit();
+    return unit.isEmpty() ? input.crew().currency() : unit;
   }
 
   private static String name(SimulationInput input, int regime) {

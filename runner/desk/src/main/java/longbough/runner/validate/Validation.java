@@ -34,36 +34,40 @@ public final class Validation {
    */
   public static List<ValidationRow> run(Set<String> only, IntConsumer progress) {
     List<ValidationRow> rows = new ArrayList<>();
-    int done = rows(rows, CheckLibrary.load(), Experiments.all(), only, false, progress, 0);
-    rows(rows, CheckLibrary.own(), OwnExperiments.all(), only, true, progress, done);
+    int done = 0;
+    for (Part part : Part.all()) {
+      Map<String, Finding> found = new HashMap<>();
+      for (Experiment experiment : asked(part.experiments(), only)) {
+        for (Finding finding : experiment.run(part.checks())) {
+          found.put(finding.check(), finding);
+        }
+        progress.accept(++done);
+      }
+      rows.addAll(rows(part, found, only));
+    }
     return rows;
   }
 
-  private static int rows(
-      List<ValidationRow> rows,
-      Map<String, Check> checks,
-      List<Experiment> experiments,
-      Set<String> only,
-      boolean own,
-      IntConsumer progress,
-      int before) {
-    Map<String, Finding> found = new HashMap<>();
-    int done = before;
-    for (Experiment experiment : asked(experiments, only)) {
-      for (Finding finding : experiment.run(checks)) {
-        found.put(finding.check(), finding);
-      }
-      progress.accept(++done);
+  /** Checks with the experiments that answer them; own checks are those found apart. */
+  private record Part(Map<String, Check> checks, List<Experiment> experiments, boolean own) {
+    static List<Part> all() {
+      return List.of(
+          new Part(CheckLibrary.load(), Experiments.all(), false),
+          new Part(CheckLibrary.own(), OwnExperiments.all(), true));
     }
+  }
+
+  private static List<ValidationRow> rows(Part part, Map<String, Finding> found, Set<String> only) {
     Map<String, String> why = knownMisses();
-    for (Check check : checks.values()) {
+    List<ValidationRow> rows = new ArrayList<>();
+    for (Check check : part.checks().values()) {
       if (only.isEmpty() || only.contains(check.id())) {
         Finding finding = found.get(check.id());
         String reason = why.getOrDefault(check.id(), "");
-        rows.add(new ValidationRow(check, Standing.of(finding), finding, reason, own));
+        rows.add(new ValidationRow(check, Standing.of(finding), finding, reason, part.own()));
       }
     }
-    return done;
+    return rows;
   }
 
   /** How many experiments answer these checks. */

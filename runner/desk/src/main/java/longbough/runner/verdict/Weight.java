@@ -2,7 +2,9 @@ package longbough.runner.verdict;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import longbough.model.history.TreeEvent;
 
 /**
@@ -21,6 +23,9 @@ final class Weight {
   /** Limbs thicker than this count when they break. */
   private static final double THICK_LIMB_M = 0.1;
 
+  /** So many limbs broken by one gust count however thin they are. */
+  private static final long MANY_LIMBS = 3;
+
   /** Sprouting counts in years with at least this share of the most in any year. */
   private static final double MANY_SPROUTS = 0.5;
 
@@ -29,6 +34,7 @@ final class Weight {
 
   private final Set<String> seen = new HashSet<>();
   private final double mostSprouts;
+  private final Map<Integer, Long> limbsBroken;
 
   Weight(List<TreeEvent> events) {
     mostSprouts =
@@ -37,6 +43,10 @@ final class Weight {
             .mapToDouble(event -> ((TreeEvent.Sprouted) event).count())
             .max()
             .orElse(0);
+    limbsBroken =
+        events.stream()
+            .filter(TreeEvent.LimbBroken.class::isInstance)
+            .collect(Collectors.groupingBy(TreeEvent::year, Collectors.counting()));
   }
 
   /** The weight of the next event; events are asked for in the order of their years. */
@@ -53,7 +63,8 @@ final class Weight {
     } else if (event instanceof TreeEvent.Drought || event instanceof TreeEvent.Defoliated) {
       return STRESS;
     } else if (event instanceof TreeEvent.LimbBroken broken) {
-      return broken.diameterM() >= THICK_LIMB_M ? STRESS : SMALL;
+      boolean many = limbsBroken.get(event.year()) >= MANY_LIMBS;
+      return many || broken.diameterM() >= THICK_LIMB_M ? STRESS : SMALL;
     } else if (event instanceof TreeEvent.Sprouted sprouted) {
       return sprouted.count() >= MANY_SPROUTS * mostSprouts ? STRESS : SMALL;
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import longbough.model.SimulationInput;
 import longbough.model.history.History;
 import longbough.model.history.YearColumn;
@@ -127,8 +128,52 @@ class AssumptionTrialTest {
 
   @Test
   void anyNumberOfThreadsGivesTheSame() throws InterruptedException {
-    assertThat(AssumptionTrial.play(input(), new Simple(), 2, done -> {}).ranked())
-        .isEqualTo(AssumptionTrial.play(input(), new Simple(), 1, done -> {}).ranked());
+    for (int members : new int[] {MEMBERS, 24}) {
+      assertThat(AssumptionTrial.play(input(members), new Simple(), 2, done -> {}).ranked())
+          .isEqualTo(AssumptionTrial.play(input(members), new Simple(), 1, done -> {}).ranked());
+    }
+  }
+
+  /** What can be told after a few futures is played no further; what moves the verdict is. */
+  @Test
+  void aParameterIsLeftWhereMoreFuturesCouldShowNothing() throws InterruptedException {
+    Assumptions all = AssumptionTrial.play(input(24), new Simple(), 1, done -> {});
+    assertThat(named(all, "leaf.both").futures()).isEqualTo(8);
+    assertThat(named(all, "leaf.gain").futures()).isEqualTo(24);
+    assertThat(named(all, "leaf.turn").futures()).isEqualTo(24);
+    assertThat(named(all, "noise.coin").futures()).isEqualTo(16);
+    assertThat(all.playedThrough()).isEqualTo(2);
+    assertThat(named(all, "noise.coin").weight()).isZero();
+    assertThat(leaf(all, "leaf.gain").effect()).isCloseTo(3.5, within(1e-9));
+  }
+
+  /** Pauses change nothing of what is played to the end: every future is met once, in order. */
+  @Test
+  void pausesLeaveNoFutureOutAndPlayNoneTwice() throws InterruptedException {
+    List<Integer> played = new ArrayList<>();
+    Simple watched =
+        new Simple() {
+          @Override
+          public List<History[]> playSome(SimulationInput input, int from, int to)
+              throws InterruptedException {
+            if (input.parameters().value("leaf.gain") == 4) {
+              for (int member = from; member < to; member++) {
+                played.add(member);
+              }
+            }
+            return super.playSome(input, from, to);
+          }
+        };
+    AssumptionTrial.play(input(24), watched, 1, done -> {});
+    assertThat(played).containsExactlyElementsOf(IntStream.range(0, 24).boxed().toList());
+  }
+
+  @Test
+  void fewFuturesAreNotPausedOver() {
+    assertThat(Look.of(11)).isEmpty();
+    assertThat(Look.of(17)).extracting(Look::futures).containsExactly(6, 11);
+    assertThat(Look.of(24)).extracting(Look::futures).containsExactly(8, 16);
+    assertThat(Look.of(100)).extracting(Look::futures).containsExactly(33, 67);
   }
 
   private static Assumption named(Assumptions all, String name) {
@@ -146,8 +191,12 @@ class AssumptionTrialTest {
   }
 
   private static SimulationInput input() {
+    return input(MEMBERS);
+  }
+
+  private static SimulationInput input(int members) {
     List<Regime> two = InventedHistories.regimes(YEARS).subList(0, 2);
-    return InventedHistories.input(two, MEMBERS, YEARS).with(ParameterTable.of(ROWS));
+    return InventedHistories.input(two, members, YEARS).with(ParameterTable.of(ROWS));
   }
 
   private static Sourced row(

@@ -10,6 +10,7 @@ import longbough.runner.report.CautionSection;
 import longbough.runner.report.ChartFigure;
 import longbough.runner.report.Page;
 import longbough.runner.report.PageFrame;
+import longbough.shared.source.Sourced;
 
 /** The page: verdict as things stand, picture, tables, how to read them, and the cautions. */
 final class AssumptionPage {
@@ -34,6 +35,7 @@ final class AssumptionPage {
     ChartFigure.write(page, AssumptionChart.of(all));
     table(page, all);
     page.close();
+    behind(page, all);
     list(page, "The heaviest for each measure", Sentences.byMeasure(all));
     list(page, "Where another regime is preferred within a range", Sentences.turning(all));
     groups(page, all);
@@ -63,7 +65,7 @@ final class AssumptionPage {
   private static void table(Page page, Assumptions all) {
     List<Assumption> flagged = all.flagged();
     page.scroll().open("table").open("thead").open("tr");
-    for (String head : List.of("Parameter", "Range", "Basis")) {
+    for (String head : List.of("Parameter", "Value (range)", "Basis")) {
       page.element("th", head, "scope", "col", "class", "word");
     }
     page.element("th", "Effect", "scope", "col");
@@ -71,24 +73,39 @@ final class AssumptionPage {
     page.close().close().open("tbody");
     for (Assumption one : all.first(AssumptionChart.SHOWN)) {
       Shift shift = one.strongest();
-      String basis = one.parameter().basis().label();
+      boolean flag = flagged.contains(one);
       page.open("tr").element("th", one.parameter().name(), "scope", "row");
-      page.element("td", AssumptionWords.range(one.parameter()), "class", "word");
+      page.element("td", AssumptionWords.value(one.parameter()), "class", "word");
       page.open("td", "class", "word");
-      if (flagged.contains(one)) {
-        page.element("strong", "flag: " + basis);
+      if (flag) {
+        page.element("strong", Sentences.basis(one, true));
       } else {
-        page.text(basis);
+        page.text(Sentences.basis(one, false));
       }
       page.close();
       page.element("td", AssumptionWords.effect(one.weight()));
       String pair =
           Sentences.name(all, shift.best()) + " over " + Sentences.name(all, shift.other());
       String measure = AssumptionWords.measure(shift.metric());
-      page.element("td", pair + ", " + measure, "class", "word");
+      String turns = one.turns().isEmpty() ? "" : "; turns the verdict";
+      page.element("td", pair + ", " + measure + turns, "class", "word");
       page.close();
     }
     page.close().close().close();
+  }
+
+  /** Of each of the first ten what its number says and who says so. */
+  private static void behind(Page page, Assumptions all) {
+    List<Assumption> first = all.first(Assumptions.LOOKED_AT);
+    if (first.isEmpty()) {
+      return;
+    }
+    page.open("section").element("h2", "What stands behind the first ten").open("ul");
+    for (Assumption one : first) {
+      Sourced row = one.parameter();
+      page.open("li").element("strong", row.name()).text(", " + Sentences.behind(row)).close();
+    }
+    page.close().close();
   }
 
   private static void groups(Page page, Assumptions all) {

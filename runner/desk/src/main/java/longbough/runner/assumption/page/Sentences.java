@@ -8,8 +8,11 @@ import longbough.runner.assumption.AssumptionWords;
 import longbough.runner.assumption.Assumptions;
 import longbough.runner.assumption.Preference;
 import longbough.runner.assumption.Shift;
+import longbough.runner.report.BriefReference;
 import longbough.runner.verdict.Figures;
 import longbough.runner.verdict.Verdict;
+import longbough.shared.source.Bibliography;
+import longbough.shared.source.Sourced;
 
 /** The sentences that terminal and page share. */
 final class Sentences {
@@ -55,6 +58,7 @@ final class Sentences {
     for (Preference preference : all.preferred()) {
       String names =
           all.first(preference.metric(), EACH).stream()
+              .filter(one -> AssumptionWords.shown(one.weight(preference.metric())))
               .map(
                   one ->
                       "%s %s (%s)"
@@ -68,6 +72,27 @@ final class Sentences {
           AssumptionWords.measure(preference.metric()) + ": " + (names.isEmpty() ? none : names));
     }
     return sentences;
+  }
+
+  /** The basis of a number in a word or two, flagged or, where published, with author and year. */
+  static String basis(Assumption one, boolean flagged) {
+    Sourced row = one.parameter();
+    String basis = row.basis().label();
+    if (flagged) {
+      return "flag:\u00a0" + basis;
+    }
+    Bibliography all = Bibliography.load();
+    return one.unpublished() || !all.has(row.citation())
+        ? basis
+        : basis + ": " + BriefReference.of(all.citation(row.citation()).text());
+  }
+
+  /** The basis of a number, its source in full where it has one, and its note. */
+  static String behind(Sourced row) {
+    Bibliography all = Bibliography.load();
+    String source = all.has(row.citation()) ? " (" + all.citation(row.citation()).text() + ")" : "";
+    String note = row.note().isBlank() ? "" : ": " + row.note();
+    return row.basis().label() + source + note;
   }
 
   static List<String> turning(Assumptions all) {
@@ -88,15 +113,29 @@ final class Sentences {
             + " regime as things stand (100 %: as much as all that the choice of regime does), or over"
             + " the least difference worth a word where they hardly differ. The largest over the"
             + " measures and the other regimes.",
-        "Every run meets the same "
-            + all.input().members()
-            + " futures. With several thousand changes looked at, many are large by chance alone; so a"
+        paused(all)
+            + " With several thousand changes looked at, many are large by chance alone; so a"
             + " change counts only where it is believed at a false discovery rate of 5 % (Benjamini and"
             + " Hochberg 1995; Student\u2019s t over the futures). What needs more futures to be seen, such"
             + " as rare deaths, may be missing: --futures.",
         "One at a time: what two parameters do together is not seen here, and an end of a range is not"
             + " likelier than its middle. A small effect says that the choice between the regimes"
             + " doesn\u2019t hang on the number, not that the number is right.");
+  }
+
+  private static String paused(Assumptions all) {
+    int futures = all.input().members();
+    long through = all.playedThrough();
+    if (through == all.ranked().size() - all.failed().size()) {
+      return "Every run meets the same %d futures.".formatted(futures);
+    }
+    return """
+        Every run meets the same futures in the same order. After a third and two thirds of them a \
+        parameter is left where each of its changes looks like chance or stays under a tenth with two \
+        standard errors added; %d of %d were played through all %d. Leaving what looks like nothing \
+        hardly makes chance findings likelier, but may lose what is just beyond chance. How many \
+        futures each met stands in assumptions.csv, every standard error in shifts.csv."""
+        .formatted(through, all.ranked().size(), futures);
   }
 
   static List<String> failed(Assumptions all) {

@@ -8,7 +8,6 @@ import longbough.model.history.VisitRow;
 import longbough.runner.client.words.Amounts;
 import longbough.runner.compare.Band;
 import longbough.runner.compare.Bands;
-import longbough.runner.compare.Cost;
 import longbough.runner.report.Page;
 import longbough.runner.report.RegimeKey;
 
@@ -100,10 +99,9 @@ final class SchedulePart implements Part {
       RegimeKey.heading(page, "th", input.plans().get(plan).name(), plan, "scope", "row");
       word(page, "td", visitYears(input, plan));
       int last = input.comparison().years();
-      double[] sums = Cost.cumulative(input.plans().get(plan).medianFuture(), last, 0);
       Band band = Bands.cumulativeCost(input.plans().get(plan), last, 0);
       for (int year : years) {
-        page.open("td").text(amounts.bareMoney(sums[year]));
+        page.open("td").text(amounts.bareMoney(band.median()[year]));
         String low = amounts.bareMoney(band.low()[year]);
         String high = amounts.bareMoney(band.high()[year]);
         page.element("small", input.say("glance.span", low, high)).close();

@@ -1,8 +1,11 @@
 package longbough.runner.client.page;
 
+import java.text.Collator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import longbough.runner.report.BriefReference;
 import longbough.runner.report.CitedSources;
 import longbough.runner.report.Page;
 import longbough.shared.source.Citation;
@@ -62,6 +65,7 @@ final class SourcePart implements Part {
         sources.stream()
             .map(SourcePart::starred)
             .distinct()
+            .sorted(Collator.getInstance(Locale.ROOT))
             .collect(Collectors.joining(" \u00b7 "));
     page.element("p", all, "class", "small");
     page.element("p", input.say("sources.star"), "class", "note");

@@ -91,9 +91,17 @@ public final class Amounts {
       case "m\u00b2" -> words.say("unit.square_metres", about(value));
       case "h" -> hours(value);
       case "" -> money(value);
-      case "years" -> words.say("unit.years", (long) Math.ceil(value), about(value));
+      case "years" -> words.say("unit.years", shownYears(value), about(value));
       default -> whole(value);
     };
+  }
+
+  /** For the plural: a little more than one is shown as one, and half a year is not one. */
+  private long shownYears(double value) {
+    if (about(value).equals(whole(1))) {
+      return 1;
+    }
+    return value < 1 ? 0 : (long) Math.ceil(value);
   }
 
   /** A figure without its unit; shares in per cent. */

@@ -55,7 +55,7 @@ final class AdviceWords {
   private static String reading(Wish wish, double now) {
     boolean share =
         wish instanceof Wish.View || wish instanceof Wish.Light || wish instanceof Wish.LimbWeight;
-    return share ? percent(now) + " %" : String.format(Locale.ROOT, "%.1f m", now);
+    return share ? percent(now) + "\u00a0%" : String.format(Locale.ROOT, "%.1f m", now);
   }
 
   /** A plan's visits, in one sentence without its end. */
@@ -148,7 +148,7 @@ final class AdviceWords {
         + percent(outcome.met())
         + " of 100 futures ("
         + percent(outcome.fulfilled())
-        + " % of the way on average) for "
+        + "\u00a0% of the way on average) for "
         + leaf(outcome)
         + deaths(outcome)
         + strength(outcome)
@@ -159,19 +159,21 @@ final class AdviceWords {
 
   private static String leaf(Outcome outcome) {
     long lost = percent(outcome.leafLost());
-    return lost >= 0 ? lost + " % of the leaf" : "no leaf lost";
+    return lost >= 0 ? lost + "\u00a0% of the leaf" : "no leaf lost";
   }
 
   private static String deaths(Outcome outcome) {
     long more = percent(outcome.deaths());
-    return more == 0
-        ? ""
-        : ", " + Math.abs(more) + (more > 0 ? " more" : " fewer") + " deaths in 100 futures";
+    if (more == 0) {
+      return "";
+    }
+    String deaths = Math.abs(more) == 1 ? " death " : " deaths ";
+    return ", " + Math.abs(more) + deaths + (more > 0 ? "more" : "fewer") + " in 100 futures";
   }
 
   private static String strength(Outcome outcome) {
     long lost = percent(outcome.strengthLost());
-    return lost > 0 ? ", " + lost + " % of the trunk's strength" : "";
+    return lost > 0 ? ", " + lost + "\u00a0% of the trunk's strength" : "";
   }
 
   private static String hours(Outcome outcome) {
@@ -186,8 +188,8 @@ final class AdviceWords {
     verdict.add(
         String.format(
             Locale.ROOT,
-            "%s gives all that is asked in %d of 100 futures and goes %d %% of the way on average; the"
-                + " first idea in %d, and %d %% of the way.",
+            "%s gives all that is asked in %d of 100 futures and goes %d\u00a0%% of the way on average; the"
+                + " first idea in %d, and %d\u00a0%% of the way.",
             Capital.of(advice.best().regime().name()),
             percent(best.met()),
             percent(best.fulfilled()),
@@ -259,7 +261,7 @@ final class AdviceWords {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < advice.wishes().asked().size(); i++) {
       String wish = WishWords.of(advice.wishes().asked().get(i));
-      parts.add(wish + ": " + percent(plan.outcome().byWish().get(i)) + " % of the way");
+      parts.add(wish + ": " + percent(plan.outcome().byWish().get(i)) + "\u00a0% of the way");
     }
     return "The next best is to ask for less: "
         + plan.regime().name()

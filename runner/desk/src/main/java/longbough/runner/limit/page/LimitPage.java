@@ -65,7 +65,10 @@ final class LimitPage {
 
   private static void lowest(Page page, LimitTable table) {
     page.scroll().open("table");
-    head(page, "Way", table.seasons().stream().map(LimitPage::word).toList());
+    head(
+        page,
+        "Way (limits in % of the live foliage)",
+        table.seasons().stream().map(LimitPage::word).toList());
     page.open("tbody");
     for (Way way : table.ways()) {
       page.open("tr");
@@ -86,7 +89,7 @@ final class LimitPage {
     ChartFigure.write(page, ResponseChart.of(table, way));
     page.scroll().open("table");
     List<String> names = table.thresholds().stream().map(Threshold::label).toList();
-    head(page, "Live foliage, %", names);
+    head(page, "Season (limits in % of the live foliage)", names);
     page.open("tbody");
     for (Season season : table.seasons()) {
       page.open("tr");

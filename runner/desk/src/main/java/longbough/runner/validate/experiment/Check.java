@@ -3,6 +3,8 @@ package longbough.runner.validate.experiment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * One published result to be met, as in the check files.
@@ -37,6 +39,8 @@ public record Check(
     String direction,
     String basis,
     String source) {
+
+  private static final String SEVERAL = "[/;]";
 
   /** A check with one value. */
   public Check(
@@ -110,14 +114,35 @@ public record Check(
     return cell.matches("[-0-9./; ]+") ? numbers(cell) : new double[0];
   }
 
-  /** The band as words, e.g. {@code 18 / 32 to 55 / 98 cm}. */
+  /** The band as words, e.g. {@code 18 to 55 / 32 to 98 cm}. */
   public String band() {
-    return lowText + " to " + highText + " " + unit;
+    String[] least = lowText.split(SEVERAL);
+    String[] most = highText.split(SEVERAL);
+    if (least.length != most.length) {
+      return withUnit(lowText + " to " + highText);
+    }
+    List<String> bands = new ArrayList<>();
+    for (int i = 0; i < least.length; i++) {
+      bands.add(least[i].strip() + " to " + most[i].strip());
+    }
+    return withUnit(String.join(" / ", bands));
+  }
+
+  /** Values with their unit: each its own where the unit's cell holds as many, else one for all. */
+  public String withUnit(String values) {
+    String[] each = values.split(SEVERAL);
+    String[] units = unit.split(" / ");
+    if (each.length < 2 || units.length != each.length) {
+      return values + " " + unit;
+    }
+    return IntStream.range(0, each.length)
+        .mapToObj(i -> each[i].strip() + " " + units[i])
+        .collect(Collectors.joining(" / "));
   }
 
   /** The numbers of a cell that holds several, e.g. {@code 0.12 / 0.49}. */
   public static double[] numbers(String cell) {
-    return Arrays.stream(cell.split("[/;]"))
+    return Arrays.stream(cell.split(SEVERAL))
         .map(String::strip)
         .mapToDouble(Double::parseDouble)
         .toArray();

@@ -67,7 +67,7 @@ public final class OpenGrownSize implements Experiment {
     boolean rises = IntStream.range(0, size.length).allMatch(i -> size[i] > smaller[i]);
     return new Finding(
         check.id(),
-        Trees.say(1, size[0], size[1]) + " / " + Trees.say(0, size[2]) + " " + check.unit(),
+        check.withUnit(Trees.say(1, size[0], size[1]) + " / " + Trees.say(0, size[2])),
         check.band() + ", rising with dbh",
         check.holdsEach(size),
         rises,

@@ -53,55 +53,40 @@ public final class Lab {
 
   private final String species;
   private final double dbhM;
-  private final Climate climate;
   private final int years;
   private final int[] members;
-  private final ParameterTable parameters;
-  private final Site site;
-  private final double condition;
-  private final DryYears dryYears;
-  private final StandForm form;
+  private final Conditions under;
 
-  private Lab(
-      String species,
-      double dbhM,
-      Climate climate,
-      int years,
-      int[] members,
-      ParameterTable parameters,
-      Site site,
-      double condition,
-      DryYears dryYears,
-      StandForm form) {
+  private Lab(String species, double dbhM, int years, int[] members, Conditions under) {
     this.species = species;
     this.dbhM = dbhM;
-    this.climate = climate;
     this.years = years;
     this.members = members;
-    this.parameters = parameters;
-    this.site = site;
-    this.condition = condition;
-    this.dryYears = dryYears;
-    this.form = form;
+    this.under = under;
   }
 
   public static Lab of(String species, double dbhM, Climate climate, int years, int members) {
     return new Lab(
         species,
         dbhM,
-        climate,
         years,
         IntStream.range(0, members).toArray(),
-        GeneralNumbers.table().with(SpeciesLibrary.load().get(species).numbers()),
-        OPEN,
-        GOOD,
-        DryYears.BY_CHANCE,
-        StandForm.OPEN_GROWN);
+        new Conditions(
+            climate,
+            GeneralNumbers.table().with(SpeciesLibrary.load().get(species).numbers()),
+            OPEN,
+            GOOD,
+            DryYears.BY_CHANCE,
+            StandForm.OPEN_GROWN));
+  }
+
+  private Lab under(Conditions other) {
+    return new Lab(species, dbhM, years, members, other);
   }
 
   /** The same trees with one parameter set, if need be outside its plausible range. */
   public Lab with(String name, double value) {
-    Sourced row = parameters.get(name);
+    Sourced row = under.parameters().get(name);
     Range wide = new Range(Math.min(value, row.range().low()), Math.max(value, row.range().high()));
     Sourced set =
         new Sourced(
@@ -113,14 +98,11 @@ public final class Lab {
             row.basis(),
             row.citation(),
             "set for an experiment");
-    ParameterTable changed = parameters.with(ParameterTable.of(List.of(set)));
-    return new Lab(
-        species, dbhM, climate, years, members, changed, site, condition, dryYears, form);
+    return under(under.with(under.parameters().with(ParameterTable.of(List.of(set)))));
   }
 
   public Lab in(Climate other) {
-    return new Lab(
-        species, dbhM, other, years, members, parameters, site, condition, dryYears, form);
+    return under(under.with(other));
   }
 
   /**
@@ -129,28 +111,22 @@ public final class Lab {
    */
   public Lab crowded(double openness) {
     double wind = SHELTERED + openness * (OPEN.windExposure() - SHELTERED);
-    Site other = new Site(openness, OPEN.soilWaterCapacityMm(), wind, 1);
-    return new Lab(
-        species, dbhM, climate, years, members, parameters, other, condition, dryYears, form);
+    return under(under.with(new Site(openness, OPEN.soilWaterCapacityMm(), wind, 1)));
   }
 
   /** The same trees with the height and the crown that they have grown to in a stand. */
   public Lab shaped(StandForm other) {
-    return new Lab(
-        species, dbhM, climate, years, members, parameters, site, condition, dryYears, other);
+    return under(under.with(other));
   }
 
   /** The same trees in chosen futures. */
   public Lab inFutures(int[] chosen) {
-    return new Lab(
-        species, dbhM, climate, years, chosen, parameters, site, condition, dryYears, form);
+    return new Lab(species, dbhM, years, chosen, under);
   }
 
   /** The same trees with dry seasons in these years and no other; none where none is named. */
   public Lab dryIn(Integer... chosen) {
-    DryYears named = new DryYears(false, Set.of(chosen));
-    return new Lab(
-        species, dbhM, climate, years, members, parameters, site, condition, named, form);
+    return under(under.with(new DryYears(false, Set.of(chosen))));
   }
 
   int years() {
@@ -159,11 +135,11 @@ public final class Lab {
 
   /** The same trees in another condition, 0 dying to 1 excellent. */
   public Lab inCondition(double other) {
-    return new Lab(species, dbhM, climate, years, members, parameters, site, other, dryYears, form);
+    return under(under.rated(other));
   }
 
   public ModelParameters meanParameters() {
-    return ModelParameters.of(SpeciesLibrary.load().get(species), parameters);
+    return ModelParameters.of(SpeciesLibrary.load().get(species), under.parameters());
   }
 
   public double dbhM() {
@@ -177,16 +153,16 @@ public final class Lab {
   /** The tree as reconstructed, before any year. */
   public TreeState start() {
     ModelParameters mean = meanParameters();
-    return TreeReconstruction.build(tree(), mean, site.openness());
+    return TreeReconstruction.build(tree(), mean, under.site().openness());
   }
 
   /** The climate and the site on which the trees stand. */
   public Climate climate() {
-    return climate;
+    return under.climate();
   }
 
   public Site site() {
-    return site;
+    return under.site();
   }
 
   /** The tree left alone. */
@@ -205,11 +181,11 @@ public final class Lab {
         new SimulationInput(
             "experiment",
             SpeciesLibrary.load().get(species),
-            parameters,
+            under.parameters(),
             tree(),
-            site,
-            climate,
-            dryYears,
+            under.site(),
+            under.climate(),
+            under.dryYears(),
             List.of(regime),
             years,
             members.length,
@@ -240,6 +216,6 @@ public final class Lab {
 
   /** The tree as one would measure it. */
   public MeasuredTree tree() {
-    return form.tree(meanParameters().species(), dbhM, condition);
+    return under.form().tree(meanParameters().species(), dbhM, under.condition());
   }
 }

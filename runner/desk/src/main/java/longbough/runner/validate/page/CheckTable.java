@@ -50,7 +50,7 @@ final class CheckTable {
     page.element("div", check.treatment().equals("none") ? "no treatment" : check.treatment())
         .element("div", check.quantity(), "class", "quantity");
     page.close();
-    page.element("td", withUnit(check.published(), check.unit()));
+    page.element("td", withUnit(check, check.published()));
     page.element("td", band(row));
     got(page, row);
     page.open("td", "class", "standing");
@@ -96,20 +96,21 @@ final class CheckTable {
     boolean high = !Double.isNaN(check.high());
     if (low && high) {
       return withUnit(
-          BandPicture.text(check.low()) + " to " + BandPicture.text(check.high()), check.unit());
+          check, BandPicture.text(check.low()) + " to " + BandPicture.text(check.high()));
     }
     if (low) {
-      return withUnit("at least " + BandPicture.text(check.low()), check.unit());
+      return withUnit(check, "at least " + BandPicture.text(check.low()));
     }
     if (high) {
-      return withUnit("at most " + BandPicture.text(check.high()), check.unit());
+      return withUnit(check, "at most " + BandPicture.text(check.high()));
     }
     return row.finding() == null ? "\u2013" : row.finding().expected();
   }
 
-  private static String withUnit(String text, String unit) {
+  private static String withUnit(Check check, String text) {
+    String unit = check.unit();
     boolean said =
         unit.isEmpty() || unit.equals("sign") || unit.equals("flag") || unit.equals("rank");
-    return said || text.endsWith(unit) ? text : text + " " + unit;
+    return said || text.endsWith(unit) ? text : check.withUnit(text);
   }
 }
