@@ -32,11 +32,12 @@ import longbough.model.state.Trunk;
  * bud fullness: what the condition leaves, less what an earlier pruning took
  * </pre>
  *
- * La allometric leaf area (m2) at diameter d (m); A cross-section (m2); L_i leaf area of a limb; c
- * condition: short shoots and thin leaf come back within years, dead branches with what killed them
- * don't, and they are few until a tree is in a poor way (q above 1). Source: McPherson et al. 2016
- * for sizes, Shinozaki et al. 1964 for the pipe model; p and the answer to condition are
- * assumptions ({@code parameters/allocation.csv}).
+ * La allometric leaf area (m2) at diameter d (m), less where neighbours leave too little light for
+ * it ({@link LeafRoom}); A cross-section (m2); L_i leaf area of a limb; c condition: short shoots
+ * and thin leaf come back within years, dead branches with what killed them don't, and they are few
+ * until a tree is in a poor way (q above 1). Source: McPherson et al. 2016 for sizes, Shinozaki et
+ * al. 1964 for the pipe model; p and the answer to condition are assumptions ({@code
+ * parameters/allocation.csv}).
  */
 public final class TreeReconstruction {
 
