@@ -11,11 +11,13 @@ import longbough.model.state.TreeState;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
 import longbough.runner.validate.lab.Raising;
+import longbough.runner.validate.lab.StandForm;
 import longbough.runner.validate.lab.TrunkSprouts;
 
 /**
  * U29 to U31: what young conifers of thinned stands grow above the cut, and what sprouts below it.
- * The redwoods stood some 10 m tall; the stands are taken as half open.
+ * The redwoods stood some 10 m tall; the stands are taken as half open. The firs of a young
+ * plantation have the height and the crown of such trees.
  */
 public final class RaisedYoungConifers implements Experiment {
   private static final int YEARS = 6;
@@ -81,7 +83,9 @@ public final class RaisedYoungConifers implements Experiment {
 
   private static Finding branches(Check check) {
     Lab lab =
-        Lab.of("pseudotsuga-menziesii", FIR_M, Lab.MARITIME, FIR_YEARS, FUTURES).crowded(THINNED);
+        Lab.of("pseudotsuga-menziesii", FIR_M, Lab.MARITIME, FIR_YEARS, FUTURES)
+            .crowded(THINNED)
+            .shaped(StandForm.YOUNG_CONIFER);
     double cutM = Raising.toHeightM(lab, THIRD);
     Played raised = lab.play(Lab.once(1, Raising.crown(lab, THIRD)), 0, FIR_YEARS);
     Played alone = lab.alone(0, FIR_YEARS);
@@ -89,7 +93,7 @@ public final class RaisedYoungConifers implements Experiment {
     return new Judged(
             check,
             f(
-                "Douglas fir of 12 cm, half closed in, maritime, 20 futures; raised by a third of the"
+                "Douglas fir of 12 cm, grown up in a plantation, half closed in, maritime, 20 futures; raised by a third of the"
                     + " crown's length, which took %.0f %% of the needles; limbs of the lowest 1.5 m left.",
                 100 * raised.dose(1)))
         .number(ratio, check.holds(ratio));
