@@ -79,7 +79,7 @@ public final class Assimilation implements Process {
     if (context.leafOn[month] > 0.5) {
       context.worstWater = Math.min(context.worstWater, water);
     }
-    if (on == 0 || warmth == 0) {
+    if (on == 0 || warmth == 0 || site.dayLengthH[month] * site.radiationMjM2Day[month] <= 0) {
       return;
     }
     double daylightS = site.dayLengthH[month] * LeafTime.SECONDS_PER_HOUR;

@@ -42,7 +42,7 @@ public final class CrownLight {
   /** Net carbon that a leaf in each cell has earned so far this year, kg C m-2. */
   public final double[] returnKgCM2 = new double[CELLS];
 
-  /** Mean capacity of last season's leaves over that of sun leaves. */
+  /** Mean capacity of last season's leaves over that of sun leaves; kept over the winter. */
   public double seasonCapacity = 1;
 
   /** Remembers the light in which this season's leaves have lived. */

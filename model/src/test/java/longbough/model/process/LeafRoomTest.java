@@ -91,6 +91,7 @@ class LeafRoomTest {
     MeasuredTree tree = PlayedTrees.tree(p.species(), 0.3, 1);
     TreeState state = TreeReconstruction.build(tree, p, 1);
     Limbs limbs = state.limbs;
+    Arrays.fill(limbs.birthYear, -50); // young limbs follow faster
     CrownLight light = new CrownLight();
     double[] bright = new double[CrownLight.CELLS];
     Arrays.fill(bright, 1);
