@@ -35,27 +35,29 @@ class StandTreeTest {
    * Leaf area over a crown's own shadow: hardwood stands 4.3 to 5.4 (Vose J.M. et al. 1995, read);
    * quartiles of 158 planted Scots pines 4.2 and 9.6, of 166 planted Norway spruces 3.9 and 7.7, of
    * 50 Douglas-firs of forests 6.2 and 18 (computed from baad-trees.csv, Falster D.S. et al. 2015,
-   * by the leaf mass per area of the species files). Together 3.5 to 9.6. That stands keep it once
-   * they have closed is from memory; a third more or less in twenty years is our width. The base is
-   * asked to follow the top from year 10 on, since shaded limbs of a tolerant species take so long
-   * to die; that it does so about as fast is from memory, the bound is ours.
+   * by the leaf mass per area of the species files). Together 3.5 to 9.6, Douglas-firs up to 18.
+   * That stands keep it once they have closed is from memory; a third more or less in twenty years
+   * is our width. The base is asked to follow the top from year 10 on, since shaded limbs of a
+   * tolerant species take so long to die; that it does so about as fast is from memory, the bound
+   * is ours.
    */
   @ParameterizedTest
   @CsvSource({
-    "pseudotsuga-menziesii, 0.15, maritime, true",
-    "pinus-sylvestris, 0.2, maritime, false",
-    "pinus-banksiana, 0.2, continental, false",
-    "picea-abies, 0.25, continental, false",
-    "quercus-rubra, 0.35, continental, false",
-    "acer-saccharum, 0.3, continental, false",
-    "fagus-sylvatica, 0.3, maritime, false"
+    "pseudotsuga-menziesii, 0.15, maritime, true, 18",
+    "pinus-sylvestris, 0.2, maritime, false, 9.6",
+    "pinus-banksiana, 0.2, continental, false, 9.6",
+    "picea-abies, 0.25, continental, false, 9.6",
+    "quercus-rubra, 0.35, continental, false, 9.6",
+    "acer-saccharum, 0.3, continental, false, 9.6",
+    "fagus-sylvatica, 0.3, maritime, false, 9.6"
   })
-  void keepsItsLeafAndMovesItsCrownUp(String species, double dbhM, String climate, boolean young) {
+  void keepsItsLeafAndMovesItsCrownUp(
+      String species, double dbhM, String climate, boolean young, double most) {
     Lab lab = lab(species, dbhM, climate, young);
     ModelParameters p = lab.meanParameters();
     Played alone = lab.alone(allYears());
     for (int year = 1; year <= YEARS; year++) {
-      assertThat(leafIndex(alone, p, year)).as(species + ", year " + year).isBetween(3.5, 9.6);
+      assertThat(leafIndex(alone, p, year)).as(species + ", year " + year).isBetween(3.5, most);
     }
     double kept = mean(alone, p, LATE) / mean(alone, p, EARLY);
     assertThat(kept).as("leaf area index kept, " + species).isBetween(0.75, 1.33);
