@@ -24,6 +24,11 @@ public record LightParameters(
     double neighbourDepth,
     double neighbourCrownShare) {
 
+  /** Optical depth of a square metre of leaf over each square metre, its twigs included, 1. */
+  public double depthOfLeaf(SpeciesParameters species) {
+    return species.extinctionCoefficient() * clumping * (1 + woodAreaShare);
+  }
+
   /** The same under another sky, with leaves and wood as wanted: for trying the light alone. */
   public LightParameters with(double sky, double clumped, double wood) {
     return new LightParameters(

@@ -29,11 +29,7 @@ public final class CrownShade {
   }
 
   private static double seen(CrownLight light, ModelParameters p, double share) {
-    double extinction =
-        share
-            * p.species().extinctionCoefficient()
-            * p.light().clumping()
-            * (1 + p.light().woodAreaShare());
+    double extinction = share * p.light().depthOfLeaf(p.species());
     double seen = 0;
     for (int ring = 0; ring < CrownLight.RINGS; ring++) {
       double areaShare = (2 * ring + 1) / (double) (CrownLight.RINGS * CrownLight.RINGS);

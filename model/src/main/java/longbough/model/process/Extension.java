@@ -24,14 +24,14 @@ import longbough.model.state.Trunk;
  *
  * Ha height by allometry (m) at the trunk diameter dl that goes with the leader (m); m the ring
  * width with which shoots keep pace (m/year), g the leader's pace over theirs and b how far the
- * stem can still outgrow its thickness, from {@link Stature}; hf this tree's height over allometry;
- * v vigour from the reserve; target length from the crown's shape and allometric spread; sl
- * slenderness that a leader can bear: s0 in the open, or that of the stem as it stands; tw wood of
- * a new shoot over base area times its length, since its end is thin; tip 1 intact, less where
- * headed; A base area (m2). A limb that has grown longer is bent harder by the wind and thickens
- * for it with the rings ({@link RadialGrowth}). Shoots take at most a share of the growth budget,
- * the leader first. A trunk without its leader does not grow in height. Source: priority of shoots
- * over rings, Larson 1963 (from memory); allometry see {@link Allometry}.
+ * stem can still outgrow its thickness ({@link Slenderness}), m and g from {@link Stature}; hf this
+ * tree's height over allometry; v vigour from the reserve; target length from the crown's shape and
+ * allometric spread; sl slenderness that a leader can bear: s0 in the open, or that of the stem as
+ * it stands; tw wood of a new shoot over base area times its length, since its end is thin; tip 1
+ * intact, less where headed; A base area (m2). A limb that has grown longer is bent harder by the
+ * wind and thickens for it with the rings ({@link RadialGrowth}). Shoots take at most a share of
+ * the growth budget, the leader first. A trunk without its leader does not grow in height. Source:
+ * priority of shoots over rings, Larson 1963 (from memory); allometry see {@link Allometry}.
  */
 public final class Extension implements Process {
   private static final double LEAST_RADIUS_M = 0.008;
@@ -104,7 +104,7 @@ public final class Extension implements Process {
   private static double heightGainM(TreeState state, ModelParameters p, double vigour) {
     SpeciesParameters s = p.species();
     double d = state.trunk.leaderStatureM();
-    double lead = (state.frame.leaderFactor - 1) * Stature.upright(p, state);
+    double lead = (state.frame.leaderFactor - 1) * Slenderness.upright(p, state);
     double pace = (1 + lead) * state.trunk.shootPaceM;
     double now = Allometry.heightM(s, d);
     double next = Allometry.heightM(s, d + 2 * pace);

@@ -85,7 +85,7 @@ public final class LightField {
         parameters.species().extinctionCoefficient() * p.skyExponent() / (p.skyExponent() - 1);
     Arrays.fill(sky, 0);
     for (int direction = 0; direction < DIRECTIONS; direction++) {
-      shine(light, direction, k * (1 + p.woodAreaShare()));
+      shine(light, direction, p.depthOfLeaf(parameters.species()));
     }
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
       light.lightShare[cell] = k * sky[cell];

@@ -81,13 +81,11 @@ final class Neighbours {
 
   /** Optical depth, straight down, of a stand of trees like this one were it uncut. */
   private double ownDepth(TreeState state, ModelParameters parameters) {
-    LightParameters p = parameters.light();
     double leaf =
         state.frame.leafOverOpen
             * Allometry.leafAreaM2(parameters.species(), state.trunk.statureM());
-    double extinction =
-        parameters.species().extinctionCoefficient() * p.clumping() * (1 + p.woodAreaShare());
-    return extinction * leaf / (Math.PI * reachM * reachM);
+    double depthOfLeaf = parameters.light().depthOfLeaf(parameters.species());
+    return depthOfLeaf * leaf / (Math.PI * reachM * reachM);
   }
 
   /**

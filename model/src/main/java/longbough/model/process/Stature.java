@@ -2,9 +2,7 @@ package longbough.model.process;
 
 import java.util.List;
 import java.util.Set;
-import longbough.model.geometry.Allometry;
 import longbough.model.parameter.AllocationParameters;
-import longbough.model.parameter.ModelParameters;
 import longbough.model.state.TreeState;
 import longbough.model.state.Trunk;
 
@@ -14,8 +12,8 @@ import longbough.model.state.Trunk;
  *
  * <pre>
  * x = max(w, min(m, w (1 - D) L* / L)),   m' = m + (x - m) / T
- * d* = d + e,    e' = e + 2 (x - w) b,   b = max(0, 1 - (max(0, h - 1) / (hs - 1))^2)
- * dl = d* + el,  el' = el + 2 (g - 1) m' b,   h = hf Ha(dl) / Ha(d)
+ * d* = d + e,    e' = e + 2 (x - w) b,   b as in Slenderness
+ * dl = d* + el,  el' = el + 2 (g - 1) m' b
  * L*' = L + max(0, L* - L) (1 - 1 / T)
  * </pre>
  *
@@ -26,9 +24,8 @@ import longbough.model.state.Trunk;
  * that goes with the shoots' size, from which {@link Extension} and {@link LeafRoom} read height,
  * reach and leaf; e the lost rings between them (m). The leader stands in the light, however much
  * neighbours shade the crown below it, and so grows g times as fast as goes with the other shoots:
- * el is the diameter (m) by which it gets ahead. Ha allometric height (m), hf this tree's height
- * over it when it was measured; hs height of the slenderest forest trees over that of open-grown
- * ones with the same trunk, beyond which a stem can't hold itself up.
+ * el is the diameter (m) by which it gets ahead, and b how far the stem can still outgrow its
+ * thickness ({@link Slenderness}).
  *
  * <p>Source: height growth goes on when the lower half or three quarters of the crown is pruned,
  * while diameter growth falls (Kupka 2007); shoots before rings, Larson 1963 (from memory); that
@@ -60,7 +57,7 @@ public final class Stature implements Process {
     double ring = trunk.ringRadiusM[trunk.rings - 1] - trunk.ringRadiusM[trunk.rings - 2];
     double pace = paceM(trunk, ring, leaf, 1 - state.vitality.decline);
     trunk.shootPaceM += (pace - trunk.shootPaceM) / a.ringMemoryYears();
-    double upright = upright(context.parameters, state);
+    double upright = Slenderness.upright(context.parameters, state);
     trunk.shootLeadM += 2 * (pace - ring) * upright;
     trunk.leaderLeadM += 2 * (state.frame.leaderFactor - 1) * trunk.shootPaceM * upright;
     double missed = Math.max(0, trunk.usualLeafM2 - leaf);
@@ -74,15 +71,5 @@ public final class Stature implements Process {
     }
     double full = ringM * sound * trunk.usualLeafM2 / leafM2;
     return Math.max(ringM, Math.min(trunk.shootPaceM, full));
-  }
-
-  /** How far a stem can still outgrow its thickness: 1 as in the open, 0 as slender as can be. */
-  static double upright(ModelParameters p, TreeState state) {
-    double slenderest = p.allocation().slenderestHeight();
-    double height = Allometry.heightM(p.species(), state.trunk.leaderStatureM());
-    double open = Allometry.heightM(p.species(), state.trunk.dbhM());
-    double grown = state.frame.heightFactor * height / open;
-    double over = Math.max(0, (grown - 1) / (slenderest - 1));
-    return Math.max(0, 1 - over * over);
   }
 }

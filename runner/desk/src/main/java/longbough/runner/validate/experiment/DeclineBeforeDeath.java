@@ -30,7 +30,10 @@ public final class DeclineBeforeDeath implements Experiment {
       List.of("quercus-rubra", "fagus-sylvatica", "acer-saccharum", "fraxinus-excelsior");
   private static final List<String> CONIFERS =
       List.of("pinus-sylvestris", "picea-abies", "abies-alba", "pseudotsuga-menziesii");
+
+  /** So that they are of middle size in the years that count. */
   private static final double DBH_M = 0.3;
+
   private static final int YEARS = 80;
   private static final int COUNTED_AFTER = 40;
   private static final int FUTURES = 120;
