@@ -29,6 +29,11 @@ public record LightParameters(
     return species.extinctionCoefficient() * clumping * (1 + woodAreaShare);
   }
 
+  /** Light that a leaf with nothing before it takes up, over that on open flat ground, 1. */
+  public double unshaded(SpeciesParameters species) {
+    return species.extinctionCoefficient() * skyExponent / (skyExponent - 1);
+  }
+
   /** The same under another sky, with leaves and wood as wanted: for trying the light alone. */
   public LightParameters with(double sky, double clumped, double wood) {
     return new LightParameters(

@@ -106,10 +106,11 @@ public final class Assimilation implements Process {
     double clear = site.radiationMjM2Day[month] / site.aboveAirMjM2Day[month];
     double beams = Sunbeams.share(clear, parameters.light());
     double shining = Sunbeams.time(clear, parameters.light());
-    double sunny = lit * beams * light.unshaded / (shining * capacity);
+    double unshaded = parameters.light().unshaded(s);
+    double sunny = lit * beams * unshaded / (shining * capacity);
     double sum = 0;
     for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      double inSun = shining * light.lightShare[cell] / light.unshaded;
+      double inSun = shining * light.lightShare[cell] / unshaded;
       double shade = lit * (1 - beams) * light.lightShare[cell] / capacity;
       double sun = shade + sunny;
       double share = risen * light.capacityShare[cell];

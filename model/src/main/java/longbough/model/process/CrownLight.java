@@ -21,9 +21,6 @@ public final class CrownLight {
   /** Light absorbed per leaf area over light on open flat ground, by cell. */
   public final double[] lightShare = new double[CELLS];
 
-  /** The same of a leaf with no other leaf before it. */
-  public double unshaded;
-
   /** Cell of each limb zone and each sprout cohort, for look-up. */
   public final int[] zoneCell =
       new int[longbough.model.state.Limbs.MAX * longbough.model.state.Limbs.ZONES];

@@ -16,7 +16,7 @@ import longbough.model.parameter.ModelParameters;
  * carbon.mean_leaf}. Source: the shade range is from memory; see parameters {@code
  * carbon.shade_capacity}.
  */
-final class Foliage {
+public final class Foliage {
 
   private Foliage() {}
 
@@ -26,7 +26,7 @@ final class Foliage {
   }
 
   /** Carbon in a square metre of leaf built in a cell, kg C m-2. */
-  static double leafKgCM2(ModelParameters p, double capacityShare) {
+  public static double leafKgCM2(ModelParameters p, double capacityShare) {
     return p.species().leafMassPerAreaKgM2() * p.carbon().woodCarbon() * capacityShare;
   }
 }

@@ -116,7 +116,6 @@ public final class LeafRoom {
     Limbs limbs = state.limbs;
     double open = Allometry.leafAreaM2(p.species(), state.trunk.statureM());
     state.frame.leafFactor = 1;
-    state.frame.leafOverOpen = leafAreaM2 / open;
     Arrays.fill(light.lightShare, 1);
     room.follow(state, light, light.lightShare, p, 1);
     double densest = p.allocation().densestLeaf() * leafAreaM2 / fullM2(limbs);

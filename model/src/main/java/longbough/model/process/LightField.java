@@ -81,8 +81,6 @@ public final class LightField {
     directions(light.radiusM, crownHeightM, p.skyExponent());
     neighbours.stand(state, parameters, openness);
     double k = parameters.species().extinctionCoefficient() * p.clumping();
-    light.unshaded =
-        parameters.species().extinctionCoefficient() * p.skyExponent() / (p.skyExponent() - 1);
     Arrays.fill(sky, 0);
     for (int direction = 0; direction < DIRECTIONS; direction++) {
       shine(light, direction, p.depthOfLeaf(parameters.species()));

@@ -86,9 +86,12 @@ public final class Maintenance implements Process {
     double temperature = context.site.temperatureC[context.month - 1];
     double moist = 1 - p.dryRespiration() * (1 - LeafWater.allows(context));
     double step =
-        moist * context.span / 12 * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C);
+        moist
+            * context.span
+            / 12
+            * LeafTime.q10Factor(p.q10(), temperature, WOOD_REFERENCE_C)
+            * upkeep(p, p.shadeCapacity(parameters.species()), context.light);
     double leaf = leaves(context, p, temperature, moist);
-    step *= upkeep(p, p.shadeCapacity(parameters.species()), context.light);
     double wood =
         step * p.sapwoodRespiration(parameters.species()) * livingWoodKgC(context, parameters);
     double roots = step * p.fineRootRespiration() * state.pools.fineRootKgC;

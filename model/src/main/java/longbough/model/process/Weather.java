@@ -64,9 +64,10 @@ public final class Weather implements Process {
     this.place = place;
     this.dryYears = dryYears;
     this.shift = climate.latitudeDeg() < 0 ? MONTHS / 2 : 0;
+    double latitude = Math.abs(climate.latitudeDeg());
     for (int month = 0; month < MONTHS; month++) {
-      dayLengthH[month] = DayLength.hours(Math.abs(climate.latitudeDeg()), month);
-      aboveAirMjM2Day[month] = Sunbeams.aboveAirMjM2Day(Math.abs(climate.latitudeDeg()), month);
+      dayLengthH[month] = DayLength.hours(latitude, month);
+      aboveAirMjM2Day[month] = Sunbeams.aboveAirMjM2Day(latitude, month);
     }
     double shortVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_SHORT));
     double longVariate = -StrictMath.log(-StrictMath.log(1 - 1 / RETURN_LONG));

@@ -76,7 +76,9 @@ public final class Limbs {
   /** Leaf area each zone would carry with full buds in its present light, m2. */
   public final double[] fullLeafAreaM2 = new double[MAX * ZONES];
 
-  /** Leaf area that the crown space of each zone held at the last year's end, m2; 0 unknown. */
+  /**
+   * Leaf area that the crown space of each zone held at the last year's end, m2; 0 where it is new.
+   */
   public final double[] leafRoomM2 = new double[MAX * ZONES];
 
   /** Leaf area that the space which a zone's new shoots have opened this year can hold, m2. */

@@ -2,6 +2,7 @@ package longbough.model.tree;
 
 import longbough.model.parameter.ModelParameters;
 import longbough.model.parameter.SpeciesParameters;
+import longbough.model.process.Foliage;
 import longbough.model.state.Limbs;
 import longbough.model.state.Pools;
 import longbough.model.state.TreeState;
@@ -39,7 +40,7 @@ final class FirstLeaves {
     for (int age = 0; age < Pools.MAX_LEAF_AGES; age++) {
       pools.leafAgeShare[age] /= after;
     }
-    double kgCM2 = s.leafMassPerAreaKgM2() * p.carbon().woodCarbon() * capacityShare;
+    double kgCM2 = Foliage.leafKgCM2(p, capacityShare);
     Limbs limbs = state.limbs;
     for (int zone = 0; zone < limbs.count * Limbs.ZONES; zone++) {
       limbs.leafAreaM2[zone] *= after / before;

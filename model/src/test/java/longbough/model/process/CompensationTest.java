@@ -44,7 +44,6 @@ class CompensationTest {
     Arrays.fill(context.site.aboveAirMjM2Day, radiation / clearness);
     Arrays.fill(context.site.dayLengthH, 16);
     Arrays.fill(context.site.soilWaterShare, 1);
-    context.light.unshaded = 1;
     Arrays.fill(context.light.lightShare, lightShare);
     Arrays.fill(context.light.capacityShare, Foliage.capacityShare(P, lightShare));
     new Assimilation(PlayedTrees.OPEN).run(context);

@@ -156,13 +156,13 @@ final class VisitWords {
   }
 
   private static String measure(TriggerMeasure measure, double threshold, boolean above) {
-    String side = TriggerWords.of(measure) + (above ? " is above " : " is below ");
+    String passes = TriggerWords.of(measure) + (above ? " is above " : " is below ");
     return switch (measure) {
-      case SPROUT_LEAF_SHARE -> side + Figures.percent(threshold);
-      case DEADWOOD_KG -> side + Figures.number(threshold) + "\u00a0kg";
-      case RESERVE_FRACTION -> side + Figures.percent(threshold) + " of its ceiling";
-      case HEIGHT_M, CROWN_BASE_M -> side + Words.metres(threshold);
-      case OPEN_WOUND_CM2 -> side + Figures.number(threshold) + "\u00a0cm\u00b2";
+      case SPROUT_LEAF_SHARE -> passes + Figures.percent(threshold);
+      case DEADWOOD_KG -> passes + Figures.number(threshold) + "\u00a0kg";
+      case RESERVE_FRACTION -> passes + Figures.percent(threshold) + " of its ceiling";
+      case HEIGHT_M, CROWN_BASE_M -> passes + Words.metres(threshold);
+      case OPEN_WOUND_CM2 -> passes + Figures.number(threshold) + "\u00a0cm\u00b2";
     };
   }
 }

@@ -3,10 +3,9 @@ package longbough.runner.validate.experiment;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import longbough.model.history.YearColumn;
-import longbough.model.pruning.Operation.Raise;
 import longbough.runner.validate.lab.Lab;
 import longbough.runner.validate.lab.Played;
+import longbough.runner.validate.lab.Raising;
 import longbough.runner.validate.lab.StandForm;
 
 /**
@@ -44,8 +43,8 @@ public final class RaisedStandConifer implements Experiment {
             .crowded(STAND)
             .shaped(StandForm.YOUNG_CONIFER.growing(LEADER_M));
     Played alone = lab.alone();
-    Played little = lab.play(Lab.once(SETTLED + 1, raise(alone, 0.3)));
-    Played half = lab.play(Lab.once(SETTLED + 1, raise(alone, 0.5)));
+    Played little = lab.play(Lab.once(SETTLED + 1, Raising.crown(alone, SETTLED, 0.3)));
+    Played half = lab.play(Lab.once(SETTLED + 1, Raising.crown(alone, SETTLED, 0.5)));
     double first = ratio(little, alone, SETTLED + 1);
     double halfFirst = ratio(half, alone, SETTLED + 1);
     double halfSecond = ratio(half, alone, SETTLED + 2);
@@ -68,13 +67,6 @@ public final class RaisedStandConifer implements Experiment {
             halfFirst < 1 && halfSecond >= NO_LOSS,
             setUp(half),
             List.of(b.readings(halfFirst).get(0), Reading.atLeast(halfSecond, NO_LOSS))));
-  }
-
-  /** Takes a share of the live crown's length of the trees as they stand before the visit. */
-  private static Raise raise(Played alone, double share) {
-    double height = alone.mean(YearColumn.HEIGHT_M, SETTLED);
-    double crown = height * alone.mean(YearColumn.LIVE_CROWN_RATIO, SETTLED);
-    return new Raise(height - crown * (1 - share), Double.NaN);
   }
 
   private static String setUp(Played played) {

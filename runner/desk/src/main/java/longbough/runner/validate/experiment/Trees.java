@@ -39,13 +39,7 @@ final class Trees {
     TreeState start = lab.start();
     CrownLight light = new CrownLight();
     new LightField().compute(start, light, lab.meanParameters(), 1);
-    double built = 0;
-    double area = 0;
-    for (int cell = 0; cell < CrownLight.CELLS; cell++) {
-      built += light.capacityShare[cell] * light.leafAreaM2[cell];
-      area += light.leafAreaM2[cell];
-    }
-    return lab.meanParameters().species().leafMassPerAreaKgM2() * built / area;
+    return lab.meanParameters().species().leafMassPerAreaKgM2() * light.meanCapacityShare();
   }
 
   /** Numbers as words, e.g. {@code 13.1 / 6.9 / 160}. */

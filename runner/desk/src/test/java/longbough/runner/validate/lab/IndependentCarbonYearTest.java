@@ -98,7 +98,7 @@ class IndependentCarbonYearTest {
     n.put("above_air", context.site.aboveAirMjM2Day);
     n.put("beam_slope", context.parameters.light().beamSlope());
     n.put("clear_sky", context.parameters.light().clearSky());
-    n.put("unshaded", context.light.unshaded);
+    n.put("unshaded", context.parameters.light().unshaded(s));
     n.put("season_capacity", context.light.seasonCapacity);
     n.put("mean_leaf", c.meanLeaf());
     n.put("suppressed", c.suppressedUpkeep());
